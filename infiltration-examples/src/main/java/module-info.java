@@ -1,0 +1,15 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+
+/** The main job as a command, charts, and a host that embeds the library. Not published. */
+@SuppressWarnings("requires-automatic") // the chart libraries have no module names of their own
+module dev.infiltration.examples {
+    requires static org.jspecify;
+    requires dev.infiltration.core;
+    requires jakarta.validation;
+    requires org.hibernate.validator;
+    requires tools.jackson.databind;
+    requires tools.jackson.dataformat.csv;
+    requires VectorGraphics2D;
+    requires xchart;
+}
