@@ -1,0 +1,332 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.field;
+
+import dev.infiltration.units.Reading;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.NotEmpty;
+import java.util.List;
+import java.util.Map;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Temperature;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A test at one location: the prewetting and the runs made there with one ring, or why none was made.
+ *
+ * @param id                 identifies the test in the book
+ * @param location           id of the location on the surface of the visit
+ * @param notTested          why no test was made, if none was
+ * @param ring               id of the ring, required once the test was made
+ * @param surfaceTemperature temperature of the surface
+ * @param waterTemperature   temperature of the water
+ * @param clearSpacing       clear distance taped to the nearest other location tested
+ * @param preWet             the prewetting
+ * @param runs               the runs, in the order written
+ * @param photos             file names of photographs
+ * @param note               anything else
+ * @param extra              the host's own values, kept and written back untouched
+ */
+public record LocationTest(
+        @Nullable String id,
+        @NotEmpty @Nullable String location,
+        @Nullable NotTested notTested,
+        @Nullable String ring,
+        @Nullable Reading<Temperature> surfaceTemperature,
+        @Nullable Reading<Temperature> waterTemperature,
+        @Nullable Reading<Length> clearSpacing,
+        @Valid @Nullable PreWet preWet,
+        List<@Valid TestRun> runs,
+        List<String> photos,
+        @Nullable String note,
+        Map<String, Object> extra) {
+
+    /** Copies the collections; absent ones become empty. */
+    public LocationTest {
+        runs = Frozen.list(runs, "runs");
+        photos = Frozen.list(photos, "photos");
+        extra = Frozen.extra(extra);
+    }
+
+    /**
+     * {@return a record of what is given, all else absent}
+     *
+     * @param id       identifies the test in the book
+     * @param location id of the location on the surface of the visit
+     * @param ring     id of the ring, required once the test was made
+     */
+    public static LocationTest of(@Nullable String id, @Nullable String location, @Nullable String ring) {
+        return new LocationTest(id, location, null, ring, null, null, null, null, List.of(), List.of(), null, Map.of());
+    }
+
+    /**
+     * {@return this record with another {@code id}}
+     *
+     * @param id identifies the test in the book
+     */
+    public LocationTest withId(@Nullable String id) {
+        return new LocationTest(
+                id,
+                location,
+                notTested,
+                ring,
+                surfaceTemperature,
+                waterTemperature,
+                clearSpacing,
+                preWet,
+                runs,
+                photos,
+                note,
+                extra);
+    }
+
+    /**
+     * {@return this record with another {@code location}}
+     *
+     * @param location id of the location on the surface of the visit
+     */
+    public LocationTest withLocation(@Nullable String location) {
+        return new LocationTest(
+                id,
+                location,
+                notTested,
+                ring,
+                surfaceTemperature,
+                waterTemperature,
+                clearSpacing,
+                preWet,
+                runs,
+                photos,
+                note,
+                extra);
+    }
+
+    /**
+     * {@return this record with another {@code notTested}}
+     *
+     * @param notTested why no test was made, if none was
+     */
+    public LocationTest withNotTested(@Nullable NotTested notTested) {
+        return new LocationTest(
+                id,
+                location,
+                notTested,
+                ring,
+                surfaceTemperature,
+                waterTemperature,
+                clearSpacing,
+                preWet,
+                runs,
+                photos,
+                note,
+                extra);
+    }
+
+    /**
+     * {@return this record with another {@code ring}}
+     *
+     * @param ring id of the ring, required once the test was made
+     */
+    public LocationTest withRing(@Nullable String ring) {
+        return new LocationTest(
+                id,
+                location,
+                notTested,
+                ring,
+                surfaceTemperature,
+                waterTemperature,
+                clearSpacing,
+                preWet,
+                runs,
+                photos,
+                note,
+                extra);
+    }
+
+    /**
+     * {@return this record with another {@code surfaceTemperature}}
+     *
+     * @param surfaceTemperature temperature of the surface
+     */
+    public LocationTest withSurfaceTemperature(@Nullable Reading<Temperature> surfaceTemperature) {
+        return new LocationTest(
+                id,
+                location,
+                notTested,
+                ring,
+                surfaceTemperature,
+                waterTemperature,
+                clearSpacing,
+                preWet,
+                runs,
+                photos,
+                note,
+                extra);
+    }
+
+    /**
+     * {@return this record with another {@code waterTemperature}}
+     *
+     * @param waterTemperature temperature of the water
+     */
+    public LocationTest withWaterTemperature(@Nullable Reading<Temperature> waterTemperature) {
+        return new LocationTest(
+                id,
+                location,
+                notTested,
+                ring,
+                surfaceTemperature,
+                waterTemperature,
+                clearSpacing,
+                preWet,
+                runs,
+                photos,
+                note,
+                extra);
+    }
+
+    /**
+     * {@return this record with another {@code clearSpacing}}
+     *
+     * @param clearSpacing clear distance taped to the nearest other location tested
+     */
+    public LocationTest withClearSpacing(@Nullable Reading<Length> clearSpacing) {
+        return new LocationTest(
+                id,
+                location,
+                notTested,
+                ring,
+                surfaceTemperature,
+                waterTemperature,
+                clearSpacing,
+                preWet,
+                runs,
+                photos,
+                note,
+                extra);
+    }
+
+    /**
+     * {@return this record with another {@code preWet}}
+     *
+     * @param preWet the prewetting
+     */
+    public LocationTest withPreWet(@Nullable PreWet preWet) {
+        return new LocationTest(
+                id,
+                location,
+                notTested,
+                ring,
+                surfaceTemperature,
+                waterTemperature,
+                clearSpacing,
+                preWet,
+                runs,
+                photos,
+                note,
+                extra);
+    }
+
+    /**
+     * {@return this record with another {@code runs}}
+     *
+     * @param runs the runs, in the order written
+     */
+    public LocationTest withRuns(List<TestRun> runs) {
+        return new LocationTest(
+                id,
+                location,
+                notTested,
+                ring,
+                surfaceTemperature,
+                waterTemperature,
+                clearSpacing,
+                preWet,
+                runs,
+                photos,
+                note,
+                extra);
+    }
+
+    /**
+     * {@return this record with another {@code photos}}
+     *
+     * @param photos file names of photographs
+     */
+    public LocationTest withPhotos(List<String> photos) {
+        return new LocationTest(
+                id,
+                location,
+                notTested,
+                ring,
+                surfaceTemperature,
+                waterTemperature,
+                clearSpacing,
+                preWet,
+                runs,
+                photos,
+                note,
+                extra);
+    }
+
+    /**
+     * {@return this record with another {@code note}}
+     *
+     * @param note anything else
+     */
+    public LocationTest withNote(@Nullable String note) {
+        return new LocationTest(
+                id,
+                location,
+                notTested,
+                ring,
+                surfaceTemperature,
+                waterTemperature,
+                clearSpacing,
+                preWet,
+                runs,
+                photos,
+                note,
+                extra);
+    }
+
+    /**
+     * {@return this record with another {@code extra}}
+     *
+     * @param extra the host's own values, kept and written back untouched
+     */
+    public LocationTest withExtra(Map<String, Object> extra) {
+        return new LocationTest(
+                id,
+                location,
+                notTested,
+                ring,
+                surfaceTemperature,
+                waterTemperature,
+                clearSpacing,
+                preWet,
+                runs,
+                photos,
+                note,
+                extra);
+    }
+
+    /** Why a location was not tested. */
+    public enum NotTested implements Word {
+        /** Water stood there. */
+        STANDING_WATER,
+        /** A vehicle was parked there. */
+        PARKED_VEHICLE,
+        /** Traffic did not allow it. */
+        TRAFFIC,
+        /** Snow or ice lay there. */
+        SNOW,
+        /** Another reason; the note says which. */
+        OTHER
+    }
+
+    /** {@return whether something was poured: a prewetting or a run is recorded, void or not} */
+    public boolean isMade() {
+        return preWet != null || !runs.isEmpty();
+    }
+}

@@ -1,0 +1,163 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.field;
+
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.util.HashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A place in a field book, printed as a JSON Pointer (RFC 6901).
+ *
+ * <p>Places sort token by token: a record before its members, entries of lists by position, members in the order in which
+ * the field book shows them in that record; others last, by code point.
+ */
+public final class Place implements Comparable<Place> {
+
+    /** The book itself. */
+    public static final Place BOOK = new Place(null, "", -1, FieldBook.class, false);
+
+    private static final ClassValue<Map<String, Member>> MEMBERS = new ClassValue<>() {
+        @Override
+        protected Map<String, Member> computeValue(Class<?> type) {
+            return members(type);
+        }
+    };
+
+    private final @Nullable Place parent;
+    private final String token;
+    private final int rank;
+    private final Class<?> type;
+    private final boolean isEntry;
+
+    private Place(@Nullable Place parent, String token, int rank, Class<?> type, boolean isEntry) {
+        this.parent = parent;
+        this.token = token;
+        this.rank = rank;
+        this.type = type;
+        this.isEntry = isEntry;
+    }
+
+    private record Member(int rank, Class<?> type) {}
+
+    private static Map<String, Member> members(Class<?> type) {
+        Map<String, Member> members = new HashMap<>();
+        if (type == WaterReading.class) {
+            return MEMBERS.get(dev.infiltration.units.Reading.class);
+        }
+        if (type.isRecord()) {
+            for (RecordComponent component : type.getRecordComponents()) {
+                members.put(component.getName(), new Member(members.size(), element(component.getGenericType())));
+            }
+        }
+        return members;
+    }
+
+    /** A list counts as its entries. */
+    private static Class<?> element(Type type) {
+        if (type instanceof ParameterizedType list && list.getRawType() == java.util.List.class) {
+            return element(list.getActualTypeArguments()[0]);
+        }
+        if (type instanceof ParameterizedType other) {
+            return (Class<?>) other.getRawType();
+        }
+        return type instanceof Class<?> plain ? plain : Object.class;
+    }
+
+    /**
+     * {@return the place of a member of the record here}
+     *
+     * @param name the member's key
+     */
+    public Place member(String name) {
+        @Nullable Member member = MEMBERS.get(type).get(name);
+        return member == null
+                ? new Place(this, name, Integer.MAX_VALUE, Object.class, false)
+                : new Place(this, name, member.rank, member.type, false);
+    }
+
+    /**
+     * {@return the place of an entry of the list here}
+     *
+     * @param index its position, from 0
+     */
+    public Place entry(int index) {
+        return new Place(this, Integer.toString(index), index, type, true);
+    }
+
+    /**
+     * {@return whether this is {@code other} or stands inside it}
+     *
+     * @param other the place of a record
+     */
+    public boolean isWithin(Place other) {
+        for (@Nullable Place place = this; place != null; place = place.parent) {
+            if (place.equals(other)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * {@return this place as the document counts}
+     *
+     * @param gaps where the document's entries were left out
+     */
+    public Place in(Gaps gaps) {
+        if (gaps.isEmpty() || parent == null) {
+            return this;
+        }
+        Place outer = parent.in(gaps);
+        return isEntry ? outer.entry(gaps.indexInDocument(outer.toString(), rank)) : outer.member(token);
+    }
+
+    private int depth() {
+        return parent == null ? 0 : parent.depth() + 1;
+    }
+
+    @Override
+    public int compareTo(Place other) {
+        int mine = depth();
+        int theirs = other.depth();
+        Place left = up(mine - theirs);
+        Place right = other.up(theirs - mine);
+        int order = left.compareAtEqualDepth(right);
+        return order != 0 ? order : Integer.compare(mine, theirs);
+    }
+
+    private Place up(int steps) {
+        return steps <= 0 || parent == null ? this : parent.up(steps - 1);
+    }
+
+    private int compareAtEqualDepth(Place other) {
+        if (parent == null || other.parent == null) {
+            return 0;
+        }
+        int outer = parent.compareAtEqualDepth(other.parent);
+        if (outer != 0) {
+            return outer;
+        }
+        int order = Integer.compare(rank, other.rank);
+        return order != 0 ? order : token.compareTo(other.token);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Place place && place.depth() == depth() && compareTo(place) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return parent == null ? 0 : 31 * parent.hashCode() + token.hashCode();
+    }
+
+    /** {@return the JSON Pointer} */
+    @Override
+    public String toString() {
+        return parent == null ? "" : parent + "/" + token.replace("~", "~0").replace("/", "~1");
+    }
+}

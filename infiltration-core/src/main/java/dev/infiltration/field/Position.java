@@ -1,0 +1,75 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.field;
+
+import dev.infiltration.units.Reading;
+import java.math.BigDecimal;
+import java.util.Map;
+import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A geographic position on WGS 84.
+ *
+ * @param latitude  degrees north, as written
+ * @param longitude degrees east, as written
+ * @param accuracy  horizontal accuracy stated by the receiver
+ * @param extra     the host's own values, kept and written back untouched
+ */
+public record Position(
+        @Nullable BigDecimal latitude,
+        @Nullable BigDecimal longitude,
+        @Nullable Reading<Length> accuracy,
+        Map<String, Object> extra) {
+
+    /** Copies the collections; absent ones become empty. */
+    public Position {
+        extra = Frozen.extra(extra);
+    }
+
+    /**
+     * {@return a record of what is given, all else absent}
+     *
+     * @param latitude  degrees north, as written
+     * @param longitude degrees east, as written
+     */
+    public static Position of(@Nullable BigDecimal latitude, @Nullable BigDecimal longitude) {
+        return new Position(latitude, longitude, null, Map.of());
+    }
+
+    /**
+     * {@return this record with another {@code latitude}}
+     *
+     * @param latitude degrees north, as written
+     */
+    public Position withLatitude(@Nullable BigDecimal latitude) {
+        return new Position(latitude, longitude, accuracy, extra);
+    }
+
+    /**
+     * {@return this record with another {@code longitude}}
+     *
+     * @param longitude degrees east, as written
+     */
+    public Position withLongitude(@Nullable BigDecimal longitude) {
+        return new Position(latitude, longitude, accuracy, extra);
+    }
+
+    /**
+     * {@return this record with another {@code accuracy}}
+     *
+     * @param accuracy horizontal accuracy stated by the receiver
+     */
+    public Position withAccuracy(@Nullable Reading<Length> accuracy) {
+        return new Position(latitude, longitude, accuracy, extra);
+    }
+
+    /**
+     * {@return this record with another {@code extra}}
+     *
+     * @param extra the host's own values, kept and written back untouched
+     */
+    public Position withExtra(Map<String, Object> extra) {
+        return new Position(latitude, longitude, accuracy, extra);
+    }
+}

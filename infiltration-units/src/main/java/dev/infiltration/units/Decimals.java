@@ -1,0 +1,25 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.units;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/** Numbers as people read them, the same in every locale. */
+final class Decimals {
+
+    /** The longest number that is written without an exponent. */
+    private static final int PLAIN = 40;
+
+    private Decimals() {}
+
+    static String text(BigDecimal value) {
+        boolean plain = value.scale() >= -PLAIN && value.scale() <= PLAIN && value.precision() <= PLAIN;
+        return plain ? value.toPlainString() : value.toString();
+    }
+
+    /** {@return {@code value} to {@code digits} significant digits, {@code 2540} rather than {@code 2.54E+3}} */
+    static String text(double value, int digits) {
+        return text(new BigDecimal(value).round(new MathContext(digits)));
+    }
+}

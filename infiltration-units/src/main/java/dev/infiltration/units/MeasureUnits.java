@@ -1,0 +1,120 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.units;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.MathContext;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Speed;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
+import tech.units.indriya.AbstractUnit;
+import tech.units.indriya.function.Calculus;
+import tech.units.indriya.function.MultiplyConverter;
+import tech.units.indriya.function.RationalNumber;
+import tech.units.indriya.quantity.Quantities;
+import tech.units.indriya.unit.Units;
+
+/** The Indriya unit of each {@link FieldUnit}, made on first use: a host that never asks does not load Indriya. */
+final class MeasureUnits {
+
+    /** The unit that the factors of a kind lead to. */
+    private static final Map<Class<?>, Unit<?>> REFERENCE = Map.of(
+            Length.class, Units.METRE,
+            Mass.class, Units.KILOGRAM,
+            Time.class, Units.SECOND,
+            Temperature.class, Units.KELVIN,
+            Area.class, Units.SQUARE_METRE,
+            Volume.class, Units.CUBIC_METRE.divide(1000),
+            Speed.class, Units.METRE_PER_SECOND.divide(3_600_000),
+            Dimensionless.class, AbstractUnit.ONE);
+
+    private static final Map<FieldUnit<?>, Unit<?>> UNITS;
+
+    static {
+        loadNumberSystem();
+        Map<FieldUnit<?>, Unit<?>> units = new HashMap<>();
+        FieldUnit.all().forEach(unit -> units.put(unit, scaled(reference(unit.kind()), unit.factor())));
+        UNITS = Map.copyOf(units);
+    }
+
+    private MeasureUnits() {}
+
+    /**
+     * Indriya finds its number system through the thread's context class loader and stays broken when it does not: it
+     * is loaded here with the loader that knows it.
+     */
+    private static void loadNumberSystem() {
+        Thread thread = Thread.currentThread();
+        ClassLoader before = thread.getContextClassLoader();
+        thread.setContextClassLoader(Calculus.class.getClassLoader());
+        try {
+            Calculus.currentNumberSystem();
+        } finally {
+            thread.setContextClassLoader(before);
+        }
+    }
+
+    private static Unit<?> reference(Class<?> kind) {
+        return Objects.requireNonNull(REFERENCE.get(kind));
+    }
+
+    private static Unit<?> scaled(Unit<?> reference, Factor factor) {
+        RationalNumber ratio = rational(factor.numerator(), factor.denominator());
+        Unit<?> unit = ratio.equals(RationalNumber.ONE) ? reference : reference.transform(MultiplyConverter.of(ratio));
+        return factor.offset().signum() == 0 ? unit : unit.shift(rational(factor.offset(), BigDecimal.ONE));
+    }
+
+    private static RationalNumber rational(BigDecimal numerator, BigDecimal denominator) {
+        BigInteger scale = BigInteger.TEN.pow(Math.max(numerator.scale(), 0));
+        return RationalNumber.of(
+                numerator.multiply(new BigDecimal(scale)).toBigIntegerExact(),
+                denominator.toBigIntegerExact().multiply(scale));
+    }
+
+    @SuppressWarnings("unchecked") // the table pairs units of one kind
+    static <Q extends Quantity<Q>> Unit<Q> of(FieldUnit<Q> unit) {
+        return (Unit<Q>) Objects.requireNonNull(UNITS.get(unit));
+    }
+
+    static <Q extends Quantity<Q>> Quantity<Q> quantity(Reading<Q> reading) {
+        return Quantities.getQuantity(reading.value(), of(reading.unit()));
+    }
+
+    static <Q extends Quantity<Q>> Quantity<Q> quantity(double value, FieldUnit<Q> unit) {
+        return Quantities.getQuantity(value, of(unit));
+    }
+
+    static <Q extends Quantity<Q>> Reading<Q> reading(Quantity<Q> quantity, Class<Q> kind) {
+        for (FieldUnit<?> candidate : FieldUnit.allOf(kind)) {
+            FieldUnit<Q> unit = candidate.as(kind).orElseThrow();
+            if (of(unit).equals(quantity.getUnit())) {
+                return Reading.of(decimal(quantity.getValue()), unit);
+            }
+        }
+        FieldUnit<Q> first = FieldUnit.allOf(kind).get(0).as(kind).orElseThrow();
+        return Reading.of(decimal(quantity.to(of(first)).getValue()), first);
+    }
+
+    private static BigDecimal decimal(Number value) {
+        if (value instanceof RationalNumber ratio) {
+            return new BigDecimal(ratio.getDividend())
+                    .divide(new BigDecimal(ratio.getDivisor()), MathContext.DECIMAL128);
+        }
+        try {
+            return new BigDecimal(value.toString());
+        } catch (NumberFormatException notDecimal) {
+            throw new IllegalArgumentException("quantity: expected a finite number, got " + value, notDecimal);
+        }
+    }
+}
