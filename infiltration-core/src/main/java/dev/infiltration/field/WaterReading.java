@@ -5,7 +5,6 @@ package dev.infiltration.field;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
-import java.math.BigDecimal;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 
@@ -18,9 +17,6 @@ import javax.measure.quantity.Volume;
  * @param reading a reading of mass or of volume
  */
 public record WaterReading(Reading<?> reading) {
-
-    /** Digits of an extreme number are not worth the cost of multiplying them. */
-    private static final int EXTREME_SCALE = 1_000_000_000;
 
     /**
      * Checks the kind of reading.
@@ -74,19 +70,20 @@ public record WaterReading(Reading<?> reading) {
 
     private Reading<Mass> massOfVolume() {
         Reading<Volume> volume = reading.as(Volume.class).orElseThrow();
-        BigDecimal kilograms = litres(volume.unit());
-        Reading<Mass> mass = Reading.of(times(volume.value(), kilograms), FieldUnit.KILOGRAM);
+        Reading<Mass> mass = kilograms(volume);
         return volume.statedResolution()
-                .map(stated -> mass.withResolution(times(stated.value(), kilograms)))
+                .map(stated -> mass.withResolution(kilograms(stated).value()))
                 .orElse(mass);
     }
 
-    private static BigDecimal litres(FieldUnit<Volume> unit) {
-        return new BigDecimal(Double.toString(Reading.of("1", unit).in(FieldUnit.LITRE)));
+    /** A litre counts for a kilogram. */
+    private static Reading<Mass> kilograms(Reading<Volume> volume) {
+        return Reading.of(volume.exactIn(FieldUnit.LITRE), FieldUnit.KILOGRAM);
     }
 
-    private static BigDecimal times(BigDecimal value, BigDecimal factor) {
-        return Math.abs((long) value.scale()) > EXTREME_SCALE ? value : value.multiply(factor);
+    /** {@return the mass that one unit of the last digit written counts for} */
+    public Reading<Mass> lastDigit() {
+        return new WaterReading(reading.lastDigit()).mass();
     }
 
     /** {@return the mass it counts for, in kilograms} */

@@ -26,12 +26,12 @@ record Factor(BigDecimal numerator, BigDecimal denominator, BigDecimal offset) {
         return new Factor(numerator, denominator, new BigDecimal(offset));
     }
 
-    /** {@return {@code value} of this scale on {@code target}'s, rounded once} */
-    double convert(BigDecimal value, Factor target) {
+    /** {@return {@code value} of this scale on {@code target}'s: exact, or to 70 digits where it does not end} */
+    BigDecimal convert(BigDecimal value, Factor target) {
         BigDecimal over = scaled(value).multiply(target.denominator);
         BigDecimal under = denominator.multiply(target.numerator);
         BigDecimal result = under.compareTo(BigDecimal.ONE) == 0 ? over : over.divide(under, QUOTIENT);
-        return minus(result, target.offset).doubleValue();
+        return minus(result, target.offset);
     }
 
     /** Compares two values on their scales, exactly. */
@@ -52,7 +52,7 @@ record Factor(BigDecimal numerator, BigDecimal denominator, BigDecimal offset) {
     }
 
     /** An extreme exponent costs time and memory once digits are aligned: it is cut to one that is extreme enough. */
-    private static BigDecimal tamed(BigDecimal value) {
+    static BigDecimal tamed(BigDecimal value) {
         long exponent = (long) value.precision() - value.scale();
         if (value.signum() == 0) {
             return BigDecimal.ZERO;

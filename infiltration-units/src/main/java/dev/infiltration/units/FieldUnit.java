@@ -204,7 +204,12 @@ public final class FieldUnit<Q extends Quantity<Q>> {
 
     /** {@return {@code value} of this unit in {@code target}, rounded once; ±∞ or 0 outside the range of a double} */
     double convert(BigDecimal value, FieldUnit<Q> target) {
-        return target == this ? value.doubleValue() : factor.convert(value, target.factor);
+        return target == this ? value.doubleValue() : exact(value, target).doubleValue();
+    }
+
+    /** {@return {@code value} of this unit in {@code target}, exact or to 70 digits} */
+    BigDecimal exact(BigDecimal value, FieldUnit<Q> target) {
+        return target == this ? Factor.tamed(value) : factor.convert(value, target.factor);
     }
 
     /** {@return how {@code value} of this unit compares with {@code other} of {@code otherUnit}, exactly} */

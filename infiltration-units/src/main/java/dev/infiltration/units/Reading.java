@@ -95,6 +95,17 @@ public record Reading<Q extends Quantity<Q>>(
     }
 
     /**
+     * {@return the amount in another unit as a decimal}: exact where it ends, else to 70 digits
+     *
+     * <p>An exponent beyond ±1000 is cut to that, so that sums and products of such amounts never cost time or memory.
+     *
+     * @param target the unit wanted
+     */
+    public BigDecimal exactIn(FieldUnit<Q> target) {
+        return unit.exact(value, Objects.requireNonNull(target, "target"));
+    }
+
+    /**
      * {@return whether both are the same amount, however written}
      *
      * @param other the reading to compare with

@@ -1,0 +1,64 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.method;
+
+import dev.infiltration.units.Reading;
+import dev.infiltration.units.UnitSystem;
+import java.util.Objects;
+import javax.measure.Quantity;
+
+/**
+ * A limit of a method in both unit systems, which are not conversions of each other.
+ *
+ * <p>A reading is judged by the range of the system it was written in. Both bounds are included; comparison is by exact
+ * decimals: 8.1 lb lies in 8.0 ± 0.1 lb.
+ *
+ * @param si         the range for readings in SI units and in units of neither system
+ * @param inchPound  the range for readings in inch-pound units
+ * @param basis      where the limit comes from
+ * @param <Q>        the kind of quantity
+ */
+public record Band<Q extends Quantity<Q>>(Range<Q> si, Range<Q> inchPound, Basis basis) {
+
+    /** Checks that all parts are there. */
+    public Band {
+        Objects.requireNonNull(si, "si");
+        Objects.requireNonNull(inchPound, "inchPound");
+        Objects.requireNonNull(basis, "basis");
+    }
+
+    /**
+     * {@return a limit that reads the same in both systems}: a time
+     *
+     * @param range the range
+     * @param basis where it comes from
+     * @param <Q>   the kind of quantity
+     */
+    public static <Q extends Quantity<Q>> Band<Q> inBoth(Range<Q> range, Basis basis) {
+        return new Band<>(range, range, basis);
+    }
+
+    /**
+     * {@return the range for a system}
+     *
+     * @param system the system that a reading was written in
+     */
+    public Range<Q> in(UnitSystem system) {
+        return system == UnitSystem.INCH_POUND ? inchPound : si;
+    }
+
+    /**
+     * {@return whether a reading keeps the limit of its own system}
+     *
+     * @param reading the reading
+     */
+    public boolean holds(Reading<Q> reading) {
+        return in(reading.unit().system()).contains(reading);
+    }
+
+    /** {@return the limit for people, in both systems} */
+    @Override
+    public String toString() {
+        return si.equals(inchPound) ? si.toString() : si + "; " + inchPound;
+    }
+}

@@ -1,0 +1,90 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.method;
+
+import dev.infiltration.field.Surface;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The test methods that visits may name: the built-in ones, and the user's own.
+ *
+ * <pre>{@code
+ * Methods methods = Methods.builtIn().with(mine);
+ * methods.find("C1781");                            // Optional[unit-pavement]
+ * }</pre>
+ */
+public final class Methods {
+
+    private static final Methods BUILT_IN = new Methods(
+            List.of(RingMethods.PERVIOUS_CONCRETE, RingMethods.UNIT_PAVEMENT, RingMethods.UTILITY_PRACTICE));
+
+    private final List<TestMethod> known;
+
+    private Methods(List<TestMethod> known) {
+        this.known = List.copyOf(known);
+    }
+
+    /** {@return the built-in methods: {@code pervious-concrete}, {@code unit-pavement}, {@code utility-practice}} */
+    public static Methods builtIn() {
+        return BUILT_IN;
+    }
+
+    /** {@return pervious concrete after ASTM C1701/C1701M} */
+    public static TestMethod perviousConcrete() {
+        return RingMethods.PERVIOUS_CONCRETE;
+    }
+
+    /** {@return permeable unit pavement after ASTM C1781/C1781M} */
+    public static TestMethod unitPavement() {
+        return RingMethods.UNIT_PAVEMENT;
+    }
+
+    /** {@return the practice of utilities: all kinds of surface by the same steps, two locations a surface} */
+    public static TestMethod utilityPractice() {
+        return RingMethods.UTILITY_PRACTICE;
+    }
+
+    /**
+     * {@return these methods and another one}, which takes the place of one of the same id
+     *
+     * @param method the method
+     */
+    public Methods with(TestMethod method) {
+        List<TestMethod> more = new ArrayList<>();
+        more.add(Objects.requireNonNull(method, "method"));
+        known.stream().filter(other -> !other.id().equals(method.id())).forEach(more::add);
+        return new Methods(more);
+    }
+
+    /** {@return every method known, the latest added first} */
+    public List<TestMethod> all() {
+        return known;
+    }
+
+    /**
+     * {@return the method of a name, or empty when none is known by it}
+     *
+     * @param name id or alias, in any case of letters
+     */
+    public Optional<TestMethod> find(String name) {
+        return known.stream().filter(method -> method.isNamed(name)).findFirst();
+    }
+
+    /**
+     * {@return the method for a visit that names none}
+     *
+     * @param type the kind of surface; null when it is not known
+     */
+    public TestMethod forSurface(Surface.@Nullable Type type) {
+        TestMethod standard = type == Surface.Type.PERVIOUS_CONCRETE
+                ? RingMethods.PERVIOUS_CONCRETE
+                : type == Surface.Type.PAVERS || type == Surface.Type.GRID
+                        ? RingMethods.UNIT_PAVEMENT
+                        : RingMethods.UTILITY_PRACTICE;
+        return find(standard.id()).orElse(standard);
+    }
+}

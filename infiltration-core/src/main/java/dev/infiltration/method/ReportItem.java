@@ -1,0 +1,73 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.method;
+
+import dev.infiltration.field.Surface;
+import dev.infiltration.field.Word;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Something that a report of the method must state.
+ *
+ * @param item     what
+ * @param surfaces the kinds of surface it is asked for; empty: all
+ */
+public record ReportItem(Item item, List<Surface.Type> surfaces) {
+
+    /** What a report may have to state, in the order in which reports and findings list it. */
+    public enum Item implements Word {
+        /** Ids of the visit and of every test. */
+        IDENTIFICATION,
+        /** The location of every test. */
+        LOCATION,
+        /** The site in words. */
+        SITE_DESCRIPTION,
+        /** The pavement in words: unit type, laying pattern, joint filling. */
+        PAVEMENT_DESCRIPTION,
+        /** The day the surface was placed. */
+        AGE,
+        /** The thickness and whether it was measured. */
+        THICKNESS,
+        /** The date of the visit. */
+        DATE,
+        /** First start and last elapsed time of every test. */
+        START_FINISH,
+        /** At least one of the crew. */
+        CREW,
+        /** The weather in words. */
+        WEATHER,
+        /** The depth of the last rain, or that it is unknown. */
+        LAST_RAIN_DEPTH,
+        /** The surface temperature of every test. */
+        SURFACE_TEMPERATURE,
+        /** A photograph of every test. */
+        PHOTO
+    }
+
+    /** Copies the kinds of surface. */
+    public ReportItem {
+        Objects.requireNonNull(item, "item");
+        surfaces = List.copyOf(surfaces);
+    }
+
+    /**
+     * {@return an item asked for on all surfaces, or on some kinds}
+     *
+     * @param item     what
+     * @param surfaces the kinds of surface; none: all
+     */
+    public static ReportItem of(Item item, Surface.Type... surfaces) {
+        return new ReportItem(item, List.of(surfaces));
+    }
+
+    /**
+     * {@return whether it is asked for}
+     *
+     * @param type the kind of surface; null when it is not known
+     */
+    public boolean isAskedFor(Surface.@Nullable Type type) {
+        return surfaces.isEmpty() || (type != null && surfaces.contains(type));
+    }
+}

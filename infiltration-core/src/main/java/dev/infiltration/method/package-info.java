@@ -1,0 +1,20 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+/**
+ * What a test method asks for: limits in both unit systems, each with its basis, as plain data.
+ *
+ * <p>A method that contradicts itself is refused with all its faults named. Latest licensed edition and the engineer of
+ * record always govern; values marked "memory" were not read while they were entered.
+ *
+ * <pre>{@code
+ * TestMethod method = Methods.unitPavement();
+ * method.preWetMass().holds(Reading.of("8.1", FieldUnit.POUND));      // true
+ * method.preWetMass().in(UnitSystem.INCH_POUND);                      // 7.9 to 8.1 lb
+ * method.locationCount().of(Reading.of("2501", FieldUnit.SQUARE_METRE));  // OptionalLong[4]
+ * TestMethod three = method.withId("three-a-day").withRunsPerDay(3);
+ * }</pre>
+ */
+@NullMarked
+package dev.infiltration.method;
+
+import org.jspecify.annotations.NullMarked;
