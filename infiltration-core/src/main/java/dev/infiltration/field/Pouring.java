@@ -4,6 +4,7 @@ package dev.infiltration.field;
 
 import dev.infiltration.units.Reading;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
@@ -44,6 +45,14 @@ public sealed interface Pouring permits PreWet, TestRun {
 
     /** {@return what happened meanwhile} */
     List<Event> events();
+
+    /**
+     * {@return the water poured}: {@code water} where it is recorded, else the sum of what the pours took from their vessels,
+     * in their unit where they share one; empty when neither can be had
+     */
+    default Optional<WaterReading> pouredWater() {
+        return water() == null ? Pours.sum(pours()) : Optional.of(water());
+    }
 
     /** {@return whether it is kept for the record and never used} */
     default boolean isVoid() {

@@ -53,6 +53,11 @@ public record WaterReading(Reading<?> reading) {
         return reading.unit().kind() == Volume.class;
     }
 
+    /** The volume, where it was measured by volume. */
+    Reading<Volume> volume() {
+        return reading.as(Volume.class).orElseThrow();
+    }
+
     /** {@return the system it was written in} */
     public UnitSystem system() {
         return reading.unit().system();
@@ -69,7 +74,7 @@ public record WaterReading(Reading<?> reading) {
     }
 
     private Reading<Mass> massOfVolume() {
-        Reading<Volume> volume = reading.as(Volume.class).orElseThrow();
+        Reading<Volume> volume = volume();
         Reading<Mass> mass = kilograms(volume);
         return volume.statedResolution()
                 .map(stated -> mass.withResolution(kilograms(stated).value()))

@@ -1,0 +1,52 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.check;
+
+import dev.infiltration.field.FieldBook;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * A field book that was checked: its findings, and its visits, tests and runs in their surroundings.
+ *
+ * <p>Nothing of it changes; the records are the book's own.
+ */
+public final class CheckedBook {
+
+    private final BookIndex index;
+    private final List<Finding> findings;
+
+    CheckedBook(BookIndex index, List<Finding> findings) {
+        this.index = index;
+        this.findings = findings;
+    }
+
+    /** {@return the book} */
+    public FieldBook book() {
+        return index.book();
+    }
+
+    /** {@return what was found, sorted by place} */
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    /** {@return the visits in their surroundings} */
+    public List<VisitAt> visits() {
+        return List.copyOf(index.visits());
+    }
+
+    /**
+     * {@return the series at a test's location and date}
+     *
+     * @param test the test
+     */
+    public List<Series> series(TestAt test) {
+        return index.series(test);
+    }
+
+    /** {@return the order in which the catalogue lists rules; rules of users come last} */
+    public static Comparator<String> catalogueOrder() {
+        return Comparator.comparingInt(Entry::order);
+    }
+}

@@ -1,0 +1,155 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.check;
+
+import dev.infiltration.field.FieldBook;
+import dev.infiltration.method.Methods;
+import dev.infiltration.method.TestMethod;
+import dev.infiltration.rate.RateEquation;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Checks a field book: tells what was not followed, not recorded, or is worth knowing.
+ *
+ * <p>It never throws at a record and changes none; the same book gives the same findings, in the same order.
+ */
+public final class Checker {
+
+    /** Where a date begins first. */
+    private static final ZoneOffset EARLIEST = ZoneOffset.ofHours(14);
+
+    private final Methods methods;
+    private final RateEquation equation;
+    private final UserLimits limits;
+    private final @Nullable LocalDate today;
+
+    private Checker(Methods methods, RateEquation equation, UserLimits limits, @Nullable LocalDate today) {
+        this.methods = methods;
+        this.equation = equation;
+        this.limits = limits;
+        this.today = today;
+    }
+
+    /** {@return a checker with the built-in methods, the published equation and no limits of the user's own} */
+    public static Checker withDefaults() {
+        return new Checker(Methods.builtIn(), RateEquation.asPublished(), UserLimits.none(), null);
+    }
+
+    /**
+     * {@return this checker knowing other methods}
+     *
+     * @param methods the methods that visits may name
+     */
+    public Checker withMethods(Methods methods) {
+        return new Checker(Objects.requireNonNull(methods, "methods"), equation, limits, today);
+    }
+
+    /**
+     * {@return this checker with limits of the user's own}
+     *
+     * @param limits limits that no method states
+     */
+    public Checker withLimits(UserLimits limits) {
+        return new Checker(methods, equation, Objects.requireNonNull(limits, "limits"), today);
+    }
+
+    /**
+     * {@return this checker on a given day}: no visit may be dated later
+     *
+     * @param today the day; without one, the day that has begun somewhere on earth
+     */
+    public Checker withToday(LocalDate today) {
+        return new Checker(methods, equation, limits, Objects.requireNonNull(today, "today"));
+    }
+
+    /**
+     * {@return a book with its findings and outcomes}
+     *
+     * @param book the book
+     */
+    public CheckedBook check(FieldBook book) {
+        BookIndex index = new BookIndex(Objects.requireNonNull(book, "book"), methods, equation);
+        Findings findings = new Findings();
+        DataRules.judge(index, findings);
+        ClockRules.maintenance(index, findings);
+        RingRules.judge(index, limits, findings);
+        CountRules.judge(index, findings);
+        SpacingRules.judge(index, findings);
+        index.spots().forEach(tests -> ClockRules.order(tests, findings));
+        index.visits().stream().filter(visit -> !visit.isLaterDouble()).forEach(visit -> judge(visit, findings));
+        return new CheckedBook(index, findings.sorted());
+    }
+
+    private void judge(VisitAt visit, Findings findings) {
+        DataRules.judge(visit, findings);
+        ClockRules.future(visit, today == null ? LocalDate.ofInstant(Instant.now(), EARLIEST) : today, findings);
+        ClockRules.placed(visit, findings);
+        ClockRules.existsOnce(visit, findings);
+        VisitRules.method(visit, findings);
+        VisitRules.freezing(visit, findings);
+        VisitRules.mixedUnits(visit, findings);
+        visit.method().ifPresent(method -> judge(visit, method, findings));
+        visit.tests().forEach(test -> judge(test, findings));
+    }
+
+    private static void judge(VisitAt visit, TestMethod method, Findings findings) {
+        VisitRules.surfaceType(visit, method, findings);
+        VisitRules.conditions(visit, findings);
+        VisitRules.rain(visit, method, findings);
+        VisitRules.rainDuring(visit, findings);
+        Resolutions.judge(visit, findings);
+        ReportRules.judge(visit, method, findings);
+    }
+
+    private void judge(TestAt test, Findings findings) {
+        DataRules.judge(test, findings);
+        TestRules.made(test, findings);
+        TestRules.freezing(test, findings);
+        TestMethod method = test.visit().methodOrNull();
+        if (method != null) {
+            TestRules.hotSurface(test, method, findings);
+            TestRules.preWetAbsent(test, findings);
+            TestRules.slope(test, method, findings);
+        }
+        PouringAt preWet = test.countingPreWet();
+        if (preWet != null) {
+            judgePreWet(preWet, method, findings);
+        }
+        test.runs().forEach(run -> judgeRun(run, method, findings));
+    }
+
+    private static void judgePreWet(PouringAt preWet, @Nullable TestMethod method, Findings findings) {
+        ClockRules.judge(preWet, findings);
+        PouringRules.discontinued(preWet, findings);
+        if (method != null) {
+            PouringRules.preWetMass(preWet, method, findings);
+            PouringRules.head(preWet, method, findings);
+        }
+    }
+
+    private void judgeRun(PouringAt run, @Nullable TestMethod method, Findings findings) {
+        if (run.pouring().isVoid()) {
+            PouringRules.isVoid(run, findings);
+            return;
+        }
+        ClockRules.judge(run, findings);
+        PouringRules.standing(run, findings);
+        PouringRules.unusable(run, findings);
+        PouringRules.waterByVolume(run, findings);
+        PouringRules.discontinued(run, findings);
+        PouringRules.endUnrecorded(run, findings);
+        PouringRules.event(run, findings);
+        RatioRules.judge(run, limits, findings);
+        if (method != null) {
+            PouringRules.mass(run, method, findings);
+            PouringRules.poursDisagree(run, method, findings);
+            DelayRules.judge(run, method, findings);
+            PouringRules.tooMany(run, method, findings);
+            PouringRules.head(run, method, findings);
+        }
+    }
+}

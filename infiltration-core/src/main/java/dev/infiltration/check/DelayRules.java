@@ -1,0 +1,79 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.check;
+
+import dev.infiltration.method.Band;
+import dev.infiltration.method.TestMethod;
+import dev.infiltration.units.Reading;
+import dev.infiltration.units.UnitSystem;
+import java.math.BigDecimal;
+import java.util.List;
+import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
+
+/** {@code run.start-delay} and {@code run.repeat-delay}: two clocks, one from the prewetting, one from the run before. */
+final class DelayRules {
+
+    private DelayRules() {}
+
+    static void judge(PouringAt run, TestMethod method, Findings findings) {
+        PouringAt preWet = run.test().countingPreWet();
+        if (preWet != null && Series.inOrder(run.test().runs()).get(0) == run) {
+            judge(run, preWet, method.startDelay(), Entry.RUN_START_DELAY, Entry.RUN_START_DELAY_UNSHOWN, findings);
+            return;
+        }
+        List<PouringAt> runs = run.series().runs();
+        int position = runs.indexOf(run);
+        if (position > 0) {
+            PouringAt before = runs.get(position - 1);
+            judge(run, before, method.repeatDelay(), Entry.RUN_REPEAT_DELAY, Entry.RUN_REPEAT_DELAY_UNSHOWN, findings);
+        }
+    }
+
+    private static void judge(
+            PouringAt run, PouringAt before, Band<Time> band, Entry broken, Entry unshown, Findings findings) {
+        @Nullable Reading<Time> limit = band.in(UnitSystem.NEITHER).highest();
+        Gap gap = gap(run, before);
+        if (limit == null || gap == null) {
+            return;
+        }
+        BigDecimal most = Span.seconds(limit);
+        boolean isBroken = gap.least.compareTo(most) > 0;
+        if (isBroken || gap.most.compareTo(most) > 0) {
+            findings.add(
+                    isBroken ? broken : unshown,
+                    run.place(),
+                    run.subject(),
+                    gap.toString(),
+                    "at most " + limit,
+                    band.basis());
+        }
+    }
+
+    /** The shortest and the longest time that may have passed. */
+    private record Gap(BigDecimal least, BigDecimal most) {
+
+        @Override
+        public String toString() {
+            boolean isExact = least.compareTo(most) == 0;
+            return isExact ? Texts.seconds(least) : Texts.seconds(least) + " to " + Texts.seconds(most);
+        }
+    }
+
+    /** A delay timed directly settles it; else the times of day, where both are known. */
+    private static @Nullable Gap gap(PouringAt run, PouringAt before) {
+        BigDecimal delay = run.delay();
+        if (delay != null) {
+            return new Gap(delay, delay);
+        }
+        Span start = run.start();
+        Span earlier = before.start();
+        BigDecimal elapsed = before.elapsed();
+        if (start == null || earlier == null || elapsed == null) {
+            return null;
+        }
+        return new Gap(
+                start.leastAfter(earlier).subtract(elapsed),
+                start.mostAfter(earlier).subtract(elapsed));
+    }
+}

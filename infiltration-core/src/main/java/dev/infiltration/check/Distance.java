@@ -1,0 +1,89 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.check;
+
+import dev.infiltration.method.TestMethod;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.Reading;
+import dev.infiltration.units.UnitSystem;
+import java.math.BigDecimal;
+import java.util.stream.Stream;
+import javax.measure.quantity.Length;
+import net.sf.geographiclib.Geodesic;
+import net.sf.geographiclib.GeodesicMask;
+import org.jspecify.annotations.Nullable;
+
+/** How far two locations lie apart, and whether that is far enough. */
+enum Distance {
+    /** Far enough apart. */
+    APART,
+    /** Too near. */
+    NEAR,
+    /** Not known, or not accurately enough. */
+    UNKNOWN;
+
+    /** {@return what is known of two tests at different locations, judged by the later one's method}: a tape before x and y, those before positions */
+    static Distance between(Spaced earlier, Spaced later) {
+        if (earlier.tape() == Spaced.Tape.FAR || later.tape() == Spaced.Tape.FAR) {
+            return APART;
+        }
+        if (earlier.tape() == Spaced.Tape.NEAR || later.tape() == Spaced.Tape.NEAR) {
+            return NEAR;
+        }
+        if (earlier.hasLocalPosition() && later.hasLocalPosition()) {
+            return local(earlier, later);
+        }
+        return earlier.hasPosition() && later.hasPosition() ? geodesic(earlier, later) : UNKNOWN;
+    }
+
+    /** The clear distance from centre to centre less both radii; its square is exact. */
+    private static Distance local(Spaced earlier, Spaced later) {
+        UnitSystem system = system(earlier, later);
+        FieldUnit<Length> unit = later.x().unit();
+        BigDecimal needed = needed(earlier, later, system, unit);
+        BigDecimal x = later.x().exactIn(unit).subtract(earlier.x().exactIn(unit));
+        BigDecimal y = later.y().exactIn(unit).subtract(earlier.y().exactIn(unit));
+        BigDecimal square = x.multiply(x).add(y.multiply(y));
+        return needed.signum() <= 0 || square.compareTo(needed.multiply(needed)) >= 0 ? APART : NEAR;
+    }
+
+    private static UnitSystem system(Spaced earlier, Spaced later) {
+        boolean isInchPound = Stream.of(earlier.x(), earlier.y(), later.x(), later.y())
+                .allMatch(reading -> reading.unit().system() == UnitSystem.INCH_POUND);
+        return isInchPound ? UnitSystem.INCH_POUND : UnitSystem.SI;
+    }
+
+    /** The distance from centre to centre that is needed, in a unit. */
+    private static BigDecimal needed(Spaced earlier, Spaced later, UnitSystem system, FieldUnit<Length> unit) {
+        TestMethod method = later.method();
+        BigDecimal diameters = in(earlier.diameter(system, method), unit).add(in(later.diameter(system, method), unit));
+        BigDecimal clear = in(method.clearSpacing().in(system).lowest(), unit);
+        return clear.add(diameters.divide(BigDecimal.valueOf(2)));
+    }
+
+    private static BigDecimal in(@Nullable Reading<Length> length, FieldUnit<Length> unit) {
+        return length == null ? BigDecimal.ZERO : length.exactIn(unit);
+    }
+
+    /** On WGS 84; what the stated accuracies leave open is not known. */
+    private static Distance geodesic(Spaced earlier, Spaced later) {
+        double between = Geodesic.WGS84.Inverse(
+                        earlier.latitude(),
+                        earlier.longitude(),
+                        later.latitude(),
+                        later.longitude(),
+                        GeodesicMask.DISTANCE)
+                .s12;
+        double needed = needed(earlier, later);
+        double doubt = earlier.accuracy() + later.accuracy();
+        if (between + doubt < needed) {
+            return NEAR;
+        }
+        return between - doubt >= needed ? APART : UNKNOWN;
+    }
+
+    /** {@return the distance from centre to centre that is needed, in metres} */
+    static double needed(Spaced earlier, Spaced later) {
+        return needed(earlier, later, UnitSystem.SI, FieldUnit.METRE).doubleValue();
+    }
+}

@@ -1,0 +1,101 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.check;
+
+import dev.infiltration.field.Place;
+import dev.infiltration.method.Band;
+import dev.infiltration.method.Basis;
+import dev.infiltration.units.Reading;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import javax.measure.Quantity;
+
+/** Findings as they are made: one for a rule and place. */
+final class Findings {
+
+    private final List<Finding> found = new ArrayList<>();
+
+    /** A finding whose texts are the catalogue's. */
+    void add(Entry entry, Place where, String subject, String observed, String allowed, Basis basis) {
+        add(entry, entry.effect(), entry.bias(), where, subject, observed, allowed, basis);
+    }
+
+    /** A finding that rests on the trade alone. */
+    void add(Entry entry, Place where, String subject, String observed) {
+        add(entry, where, subject, observed, "", Basis.commonPractice());
+    }
+
+    void add(Entry entry, Effect effect, Place where, String subject, String observed) {
+        add(entry, effect, entry.bias(), where, subject, observed, "", Basis.commonPractice());
+    }
+
+    void add(
+            Entry entry,
+            Effect effect,
+            Bias bias,
+            Place where,
+            String subject,
+            String observed,
+            String allowed,
+            Basis basis) {
+        String message = entry.wrong()
+                + (observed.isEmpty() ? "" : ": " + observed)
+                + (allowed.isEmpty() ? "" : " (allowed: " + allowed + ")");
+        found.add(new Finding(
+                entry.id(), effect, bias, where, subject, observed, allowed, message, entry.remedy(), basis));
+    }
+
+    /** A finding for a reading outside its band. */
+    <Q extends Quantity<Q>> void judge(Entry entry, Band<Q> band, Reading<Q> reading, Place where, String subject) {
+        if (!band.holds(reading)) {
+            String allowed = band.in(reading.unit().system()).toString();
+            add(entry, where, subject, reading.toString(), allowed, band.basis());
+        }
+    }
+
+    void add(Finding finding) {
+        found.add(finding);
+    }
+
+    /**
+     * {@return what was found, one for a rule and place, sorted by place and then as the catalogue lists the rules}
+     *
+     * <p>Of a doubled record only the doubling is told, and of a ring whether it is usable.
+     */
+    List<Finding> sorted() {
+        Set<Place> doubled = new HashSet<>();
+        for (Finding finding : found) {
+            if (finding.rule().equals(Entry.DATA_DUPLICATE.id())) {
+                doubled.add(finding.where());
+            }
+        }
+        Map<Key, Finding> single = new HashMap<>();
+        for (Finding finding : found) {
+            if (doubled.isEmpty() || isTold(finding, doubled)) {
+                single.merge(new Key(finding.rule(), finding.where()), finding, Findings::graver);
+            }
+        }
+        return single.values().stream()
+                .sorted(Comparator.comparing(Finding::where)
+                        .thenComparingInt(finding -> Entry.order(finding.rule()))
+                        .thenComparing(Finding::rule))
+                .toList();
+    }
+
+    private record Key(String rule, Place where) {}
+
+    private static Finding graver(Finding one, Finding other) {
+        return other.effect().compareTo(one.effect()) < 0 ? other : one;
+    }
+
+    private static boolean isTold(Finding finding, Set<Place> doubled) {
+        return finding.rule().equals(Entry.DATA_DUPLICATE.id())
+                || finding.rule().equals(Entry.RING_UNUSABLE.id())
+                || doubled.stream().noneMatch(finding.where()::isWithin);
+    }
+}

@@ -1,0 +1,122 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.check;
+
+import dev.infiltration.field.ClockTime;
+import dev.infiltration.field.Place;
+import dev.infiltration.field.Pouring;
+import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.units.Reading;
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
+
+/** A prewetting or a run in its surroundings: its test and the series it stands in. */
+public final class PouringAt {
+
+    /** The index of a prewetting. */
+    static final int PREWETTING = -1;
+
+    private final TestAt test;
+    private final int index;
+    private final Pouring pouring;
+    private @Nullable Span start;
+    private @Nullable Series series;
+
+    PouringAt(TestAt test, int index, Pouring pouring) {
+        this.test = test;
+        this.index = index;
+        this.pouring = pouring;
+    }
+
+    /** {@return the test it belongs to} */
+    public TestAt test() {
+        return test;
+    }
+
+    /** {@return the prewetting or run} */
+    public Pouring pouring() {
+        return pouring;
+    }
+
+    /** {@return whether it is a run, not a prewetting} */
+    public boolean isRun() {
+        return index != PREWETTING;
+    }
+
+    /** {@return its place in the book} */
+    public Place place() {
+        return isRun() ? test.place().member("runs").entry(index) : test.place().member("preWet");
+    }
+
+    /** {@return it in words: visit, location, and which run} */
+    public String subject() {
+        return test.subject() + (isRun() ? ", run " + (index + 1) : ", prewetting");
+    }
+
+    /** {@return what it comes to, with the ids of the rules that withhold or bound the rate in the order of the catalogue} */
+    public RateOutcome outcome() {
+        RateOutcome bare = test.visit().book().equation().rate(test.ringOrNull(), pouring);
+        Set<Entry> obstacles = test.obstacles();
+        boolean isWithheld = !obstacles.isEmpty() || bare instanceof RateOutcome.Withheld;
+        return isWithheld ? new RateOutcome.Withheld(withholding(obstacles, bare)) : bare;
+    }
+
+    private List<String> withholding(Set<Entry> obstacles, RateOutcome bare) {
+        Set<String> ids = new LinkedHashSet<>();
+        obstacles.forEach(entry -> ids.add(entry.id()));
+        if (bare instanceof RateOutcome.Withheld) {
+            ids.addAll(bare.reasons());
+        }
+        if (!isRun() && pouring.isStopped()) {
+            ids.add(Entry.PREWET_DISCONTINUED.id());
+        }
+        if (pouring.isVoid()) {
+            ids.removeIf(id -> id.equals(Entry.RUN_EVENT.id()));
+        }
+        return ids.stream().sorted(Comparator.comparingInt(Entry::order)).toList();
+    }
+
+    int index() {
+        return index;
+    }
+
+    /** When it may have started; null when that is not recorded. */
+    @Nullable
+    Span start() {
+        ClockTime written = pouring.start();
+        if (start == null && written != null) {
+            start = Span.of(written, test.visit().zone());
+        }
+        return start;
+    }
+
+    /** Its elapsed time in seconds; null when that is not recorded or not positive. */
+    @Nullable
+    BigDecimal elapsed() {
+        Reading<Time> elapsed = pouring.elapsed();
+        return elapsed == null || !elapsed.isPositive() ? null : Span.seconds(elapsed);
+    }
+
+    /** The delay that was timed directly, in seconds; null when there is none or it is negative. */
+    @Nullable
+    BigDecimal delay() {
+        Reading<Time> delay = pouring.delay();
+        return delay == null || delay.value().signum() < 0 ? null : Span.seconds(delay);
+    }
+
+    Series series() {
+        if (series == null) {
+            test.visit().book().series(test);
+        }
+        return java.util.Objects.requireNonNull(series);
+    }
+
+    void standIn(Series series) {
+        this.series = series;
+    }
+}

@@ -1,0 +1,257 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.check;
+
+import dev.infiltration.field.Event;
+import dev.infiltration.field.Head;
+import dev.infiltration.field.Place;
+import dev.infiltration.field.Pour;
+import dev.infiltration.field.Pouring;
+import dev.infiltration.field.WaterReading;
+import dev.infiltration.method.Band;
+import dev.infiltration.method.MassStep;
+import dev.infiltration.method.Range;
+import dev.infiltration.method.TestMethod;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.Reading;
+import java.math.BigDecimal;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
+
+/** Rules of a prewetting or a run by itself and by the prewetting before it. */
+final class PouringRules {
+
+    private PouringRules() {}
+
+    static void preWetMass(PouringAt at, TestMethod method, Findings findings) {
+        at.pouring()
+                .pouredWater()
+                .ifPresent(water -> judge(Entry.PREWET_MASS, method.preWetMass(), water, at, findings));
+    }
+
+    private static void judge(Entry entry, Band<Mass> band, WaterReading water, PouringAt at, Findings findings) {
+        Range<Mass> range = band.in(water.system());
+        if (!range.contains(water.mass())) {
+            findings.add(entry, waterPlace(at), at.subject(), water.toString(), range.toString(), band.basis());
+        }
+    }
+
+    /** The member, or the record itself where the water came from its pours. */
+    private static Place waterPlace(PouringAt at) {
+        return at.pouring().water() == null ? at.place() : at.place().member("water");
+    }
+
+    static void head(PouringAt at, TestMethod method, Findings findings) {
+        Head head = at.pouring().head();
+        if (head == null) {
+            return;
+        }
+        Band<Length> band = method.head();
+        Entry entry = at.isRun() ? Entry.RUN_HEAD : Entry.PREWET_HEAD;
+        Place where = at.place().member("head");
+        if (head.state() != null && head.state() != Head.State.BETWEEN_MARKS) {
+            findings.add(entry, where, at.subject(), head.state().word(), band.toString(), band.basis());
+        }
+        for (@Nullable Reading<Length> level : java.util.Arrays.asList(head.lowest(), head.highest())) {
+            if (level != null) {
+                findings.judge(entry, band, level, where, at.subject());
+            }
+        }
+    }
+
+    static void discontinued(PouringAt at, Findings findings) {
+        if (at.pouring().isStopped()) {
+            Entry entry = at.isRun() ? Entry.RUN_DISCONTINUED : Entry.PREWET_DISCONTINUED;
+            Reading<Length> depth = at.pouring().depthAtStop();
+            String observed = depth == null ? "stopped" : "stopped with " + depth + " left";
+            findings.add(entry, at.place(), at.subject(), observed, "drained", Bases.DRAINED);
+        }
+    }
+
+    static void isVoid(PouringAt at, Findings findings) {
+        Pouring run = at.pouring();
+        String reason = run instanceof dev.infiltration.field.TestRun test ? Texts.given(test.voidReason()) : null;
+        findings.add(Entry.RUN_VOID, at.place(), at.subject(), reason == null ? "no reason recorded" : reason);
+    }
+
+    static void endUnrecorded(PouringAt at, Findings findings) {
+        if (at.pouring().end() == null) {
+            findings.add(
+                    Entry.RUN_END_UNRECORDED, at.place(), at.subject(), "", "drained, stopped or void", Bases.DRAINED);
+        }
+    }
+
+    static void unusable(PouringAt at, Findings findings) {
+        Pouring run = at.pouring();
+        if (!dev.infiltration.rate.RateEquation.isUsable(run)) {
+            String water = run.pouredWater().map(WaterReading::toString).orElse("not recorded");
+            String elapsed =
+                    run.elapsed() == null ? "not recorded" : run.elapsed().toString();
+            String observed = "water " + water + ", elapsed " + elapsed;
+            findings.add(
+                    Entry.RUN_UNUSABLE, at.place(), at.subject(), observed, "both above zero", Bases.COMMON_PRACTICE);
+        }
+    }
+
+    /** The water of a run that drained, by the time of the prewetting that selects its mass. */
+    static void mass(PouringAt at, TestMethod method, Findings findings) {
+        PouringAt preWet = selecting(at);
+        MassStep step = preWet == null ? null : step(preWet.pouring(), method);
+        if (step != null && at.pouring().isDrained()) {
+            at.pouring()
+                    .pouredWater()
+                    .filter(WaterReading::isPositive)
+                    .ifPresent(water -> judge(Entry.RUN_MASS, step.mass(), water, at, findings));
+        }
+    }
+
+    /** The prewetting of the run's own test, else the latest before it in the same series. */
+    private static @Nullable PouringAt selecting(PouringAt run) {
+        if (run.test().countingPreWet() != null) {
+            return run.test().countingPreWet();
+        }
+        PouringAt latest = null;
+        for (PouringAt record : run.series().records()) {
+            if (record == run) {
+                break;
+            }
+            latest = record.isRun() ? latest : record;
+        }
+        return latest;
+    }
+
+    /** One that was stopped would have taken longer: it selects the last step, which is for every longer one, or nothing. */
+    private static @Nullable MassStep step(Pouring preWet, TestMethod method) {
+        Reading<Time> elapsed = preWet.elapsed();
+        if (elapsed == null || !elapsed.isPositive()) {
+            return null;
+        }
+        for (MassStep step : method.massSteps()) {
+            if (step.isFor(elapsed)) {
+                return preWet.isStopped() && step.below() != null ? null : step;
+            }
+        }
+        return null;
+    }
+
+    static void waterByVolume(PouringAt at, Findings findings) {
+        Pouring run = at.pouring();
+        Stream<@Nullable WaterReading> readings = run.water() != null
+                ? Stream.of(run.water())
+                : run.pours().stream().flatMap(PouringRules::readings);
+        readings.filter(water -> water != null && water.isVolume())
+                .findFirst()
+                .ifPresent(water -> findings.add(
+                        Entry.RUN_WATER_BY_VOLUME,
+                        at.place(),
+                        at.subject(),
+                        water.toString(),
+                        "weighed",
+                        Bases.WEIGHED));
+    }
+
+    private static Stream<@Nullable WaterReading> readings(Pour pour) {
+        return Stream.of(pour.before(), pour.after());
+    }
+
+    static void poursDisagree(PouringAt at, TestMethod method, Findings findings) {
+        WaterReading water = at.pouring().water();
+        WaterReading sum = dev.infiltration.field.PreWet.of(null, null, null, null)
+                .withPours(at.pouring().pours())
+                .pouredWater()
+                .orElse(null);
+        if (water == null || sum == null) {
+            return;
+        }
+        FieldUnit<Mass> unit = water.mass().unit();
+        BigDecimal off =
+                sum.mass().exactIn(unit).subtract(water.mass().exactIn(unit)).abs();
+        Range<Mass> tolerance = method.pourTolerance().in(water.system());
+        if (!tolerance.contains(Reading.of(off, unit))) {
+            String observed = "pours sum to " + sum + ", water " + water;
+            findings.add(
+                    Entry.RUN_POURS_DISAGREE,
+                    at.place(),
+                    at.subject(),
+                    observed,
+                    "within " + tolerance.highest(),
+                    method.pourTolerance().basis());
+        }
+    }
+
+    /** What was poured last before the run, and counts, is a prewetting given up with water standing. */
+    static void standing(PouringAt at, Findings findings) {
+        PouringAt before = null;
+        for (PouringAt record : at.series().records()) {
+            if (record == at) {
+                break;
+            }
+            before = record.pouring().isVoid() ? before : record;
+        }
+        if (before != null && !before.isRun() && before.pouring().isStopped()) {
+            findings.add(
+                    Entry.PREWET_STANDING,
+                    at.place(),
+                    at.subject(),
+                    "prewetting stopped with water standing",
+                    "drained",
+                    Bases.DRAINED);
+        }
+    }
+
+    static void tooMany(PouringAt at, TestMethod method, Findings findings) {
+        int position = at.series().countingRuns().indexOf(at) + 1;
+        if (position > method.runsPerDay()) {
+            String observed = "run " + position + " at this location and date";
+            findings.add(
+                    Entry.RUN_TOO_MANY,
+                    at.place(),
+                    at.subject(),
+                    observed,
+                    "at most " + method.runsPerDay(),
+                    Bases.RUNS_A_DAY);
+        }
+    }
+
+    static void event(PouringAt at, Findings findings) {
+        Set<Bias> ways = EnumSet.noneOf(Bias.class);
+        List<Event> moving = at.pouring().events().stream()
+                .filter(event -> bias(event.kind()) != Bias.NONE)
+                .toList();
+        moving.forEach(event -> ways.add(bias(event.kind())));
+        if (!moving.isEmpty()) {
+            String observed = moving.stream()
+                    .map(event -> event.kind() == null ? "" : event.kind().word())
+                    .collect(Collectors.joining(", "));
+            Bias bias = ways.size() == 1 ? ways.iterator().next() : Bias.EITHER;
+            findings.add(
+                    Entry.RUN_EVENT,
+                    Effect.CAUTION,
+                    bias,
+                    at.place(),
+                    at.subject(),
+                    observed,
+                    "",
+                    Bases.COMMON_PRACTICE);
+        }
+    }
+
+    private static Bias bias(Event.@Nullable Kind kind) {
+        if (kind == null) {
+            return Bias.NONE;
+        }
+        return switch (kind) {
+            case LEAK, OVERFLOW, SPILL, TIMER_LATE -> Bias.RAISES;
+            case POUR_INTERRUPTED, HEAD_LOST -> Bias.LOWERS;
+            case RING_MOVED -> Bias.EITHER;
+            case SEAL_REPAIRED, RAIN, OTHER -> Bias.NONE;
+        };
+    }
+}

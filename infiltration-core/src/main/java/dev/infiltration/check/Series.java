@@ -1,0 +1,126 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.check;
+
+import dev.infiltration.field.Maintenance;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The runs made at one location on one date with nothing done to the surface between them, and their prewettings, in order.
+ *
+ * <p>Runs stand in order of start; one without a start follows the one before it in the document. A prewetting that is not
+ * void stands just before its test's first run, or without a run at its own start.
+ */
+public final class Series {
+
+    private final List<PouringAt> records;
+
+    private Series(List<PouringAt> records) {
+        this.records = records;
+        records.forEach(record -> record.standIn(this));
+    }
+
+    /** {@return prewettings that are not void, and all runs, in order} */
+    public List<PouringAt> records() {
+        return records;
+    }
+
+    /** {@return the runs, void or not, in order} */
+    public List<PouringAt> runs() {
+        return records.stream().filter(PouringAt::isRun).toList();
+    }
+
+    /** {@return the runs that are not void, in order} */
+    public List<PouringAt> countingRuns() {
+        return records.stream().filter(r -> r.isRun() && !r.pouring().isVoid()).toList();
+    }
+
+    /** The tests of one location and date, cut where a maintenance lies between two records. */
+    static List<Series> of(List<TestAt> tests) {
+        List<PouringAt> ordered = withPreWettings(inOrder(runsOrLonePreWettings(tests)));
+        List<Series> series = new ArrayList<>();
+        List<PouringAt> open = new ArrayList<>();
+        @Nullable Span before = null;
+        for (PouringAt record : ordered) {
+            if (!open.isEmpty() && isCut(before, record)) {
+                series.add(new Series(List.copyOf(open)));
+                open.clear();
+            }
+            open.add(record);
+            before = record.start() == null ? before : record.start();
+        }
+        series.add(new Series(List.copyOf(open)));
+        return series;
+    }
+
+    private static List<PouringAt> runsOrLonePreWettings(List<TestAt> tests) {
+        List<PouringAt> records = new ArrayList<>();
+        for (TestAt test : tests) {
+            PouringAt preWet = test.countingPreWet();
+            if (test.runs().isEmpty() && preWet != null) {
+                records.add(preWet);
+            }
+            records.addAll(test.runs());
+        }
+        return records;
+    }
+
+    /** Records in document order, put in order of start. */
+    static List<PouringAt> inOrder(List<PouringAt> records) {
+        Map<PouringAt, Span> keys = new HashMap<>();
+        @Nullable Span key = null;
+        for (PouringAt record : records) {
+            key = record.start() == null ? key : record.start();
+            if (key != null) {
+                keys.put(record, key);
+            }
+        }
+        Comparator<Span> order = Span.order(keys.values());
+        return records.stream()
+                .sorted(Comparator.comparing(keys::get, Comparator.nullsFirst(order)))
+                .toList();
+    }
+
+    private static List<PouringAt> withPreWettings(List<PouringAt> ordered) {
+        List<PouringAt> all = new ArrayList<>();
+        Set<TestAt> begun = new HashSet<>();
+        for (PouringAt record : ordered) {
+            PouringAt preWet = record.test().countingPreWet();
+            if (begun.add(record.test()) && record.isRun() && preWet != null) {
+                all.add(preWet);
+            }
+            all.add(record);
+        }
+        return all;
+    }
+
+    private static boolean isCut(@Nullable Span before, PouringAt record) {
+        Span after = record.start();
+        SurfaceAt surface = record.test().visit().surfaceOrNull();
+        if (before == null || after == null || surface == null) {
+            return false;
+        }
+        String location = record.test().test().location();
+        return surface.maintenance().stream()
+                .filter(entry -> entry.locations().isEmpty()
+                        || (location != null && entry.locations().contains(location)))
+                .anyMatch(entry -> liesBetween(entry, before, after, surface));
+    }
+
+    /** It may have begun no earlier than the one record and been finished no later than the other began. */
+    private static boolean liesBetween(Maintenance entry, Span before, Span after, SurfaceAt surface) {
+        Span start = SurfaceAt.startOf(entry, surface.zone());
+        Span end = SurfaceAt.endOf(entry, surface.zone());
+        return start != null
+                && end != null
+                && start.mostAfter(before).signum() >= 0
+                && after.mostAfter(end).signum() >= 0;
+    }
+}

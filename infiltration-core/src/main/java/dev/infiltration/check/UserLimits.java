@@ -1,0 +1,52 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.check;
+
+import dev.infiltration.units.Reading;
+import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Limits that no method states and that a user may set; a rule whose limit is not set says nothing.
+ *
+ * @param outOfRound  the largest spread of a ring's inside diameters; null: not judged
+ * @param pairSpread  the largest ratio of two runs that follow each other, above 1; null: not judged
+ * @param preWetRatio the largest ratio of the rates of prewetting and run, above 1; null: not judged
+ */
+public record UserLimits(
+        @Nullable Reading<Length> outOfRound,
+        @Nullable Double pairSpread,
+        @Nullable Double preWetRatio) {
+
+    /** {@return no limits} */
+    public static UserLimits none() {
+        return new UserLimits(null, null, null);
+    }
+
+    /**
+     * {@return these limits with another spread of diameters}
+     *
+     * @param outOfRound the largest spread of a ring's inside diameters; null: not judged
+     */
+    public UserLimits withOutOfRound(@Nullable Reading<Length> outOfRound) {
+        return new UserLimits(outOfRound, pairSpread, preWetRatio);
+    }
+
+    /**
+     * {@return these limits with another ratio of runs}
+     *
+     * @param pairSpread the largest ratio of two runs that follow each other; null: not judged
+     */
+    public UserLimits withPairSpread(@Nullable Double pairSpread) {
+        return new UserLimits(outOfRound, pairSpread, preWetRatio);
+    }
+
+    /**
+     * {@return these limits with another ratio of prewetting and run}
+     *
+     * @param preWetRatio the largest ratio of their rates; null: not judged
+     */
+    public UserLimits withPreWetRatio(@Nullable Double preWetRatio) {
+        return new UserLimits(outOfRound, pairSpread, preWetRatio);
+    }
+}

@@ -1,0 +1,228 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.check;
+
+import dev.infiltration.field.ClockTime;
+import dev.infiltration.field.Event;
+import dev.infiltration.field.Pouring;
+import dev.infiltration.field.Ring;
+import dev.infiltration.field.WaterReading;
+import dev.infiltration.field.Weather;
+import dev.infiltration.method.Range;
+import dev.infiltration.method.TestMethod;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.Reading;
+import dev.infiltration.units.UnitSystem;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
+
+/** Rules of a visit as a whole: its method, surface, water, weather and units. */
+final class VisitRules {
+
+    private VisitRules() {}
+
+    static void method(VisitAt at, Findings findings) {
+        String named = Texts.given(at.visit().method());
+        TestMethod method = at.methodOrNull();
+        if (named == null && method != null) {
+            String observed = "judged by " + method.id();
+            findings.add(Entry.VISIT_METHOD_UNRECORDED, at.place(), at.subject(), observed);
+        } else if (method == null) {
+            String known = String.join(
+                    ", ", at.book().methods().all().stream().map(TestMethod::id).toList());
+            findings.add(
+                    Entry.VISIT_METHOD_UNKNOWN,
+                    at.place(),
+                    at.subject(),
+                    String.valueOf(named),
+                    known,
+                    Bases.COMMON_PRACTICE);
+        }
+    }
+
+    static void surfaceType(VisitAt at, TestMethod method, Findings findings) {
+        at.surface().map(surface -> surface.surface().type()).ifPresent(type -> {
+            if (!method.surfaceTypes().contains(type)) {
+                String allowed = String.join(
+                        ", ", method.surfaceTypes().stream().map(t -> t.word()).toList());
+                findings.add(Entry.VISIT_SURFACE_TYPE, at.place(), at.subject(), type.word(), allowed, Bases.SURFACES);
+            }
+        });
+    }
+
+    static void conditions(VisitAt at, Findings findings) {
+        if (Boolean.FALSE.equals(at.visit().swept())) {
+            findings.add(Entry.VISIT_UNSWEPT, at.place(), at.subject(), "not swept", "swept", Bases.BROOMED);
+        }
+        if (Boolean.FALSE.equals(at.visit().potableWater())) {
+            findings.add(
+                    Entry.VISIT_WATER_NOT_POTABLE, at.place(), at.subject(), "not potable", "potable", Bases.POTABLE);
+        }
+        if (Boolean.TRUE.equals(at.visit().standingWater())) {
+            findings.add(
+                    Entry.VISIT_STANDING_WATER,
+                    at.place(),
+                    at.subject(),
+                    "standing water",
+                    "none",
+                    Bases.NO_STANDING_WATER);
+        } else if (at.visit().standingWater() == null) {
+            findings.add(
+                    Entry.VISIT_STANDING_WATER_UNRECORDED, at.place(), at.subject(), "", "", Bases.NO_STANDING_WATER);
+        }
+    }
+
+    static void freezing(VisitAt at, Findings findings) {
+        Weather weather = at.visit().weather();
+        Reading<Temperature> air = weather == null ? null : weather.air();
+        if (air != null && isFreezing(air)) {
+            findings.add(
+                    Entry.VISIT_FREEZING,
+                    at.place(),
+                    at.subject(),
+                    "air " + air,
+                    "above 0 °C / 32 °F",
+                    Bases.COMMON_PRACTICE);
+        }
+    }
+
+    static boolean isFreezing(Reading<Temperature> temperature) {
+        return temperature.compareAmount(Reading.of("0", FieldUnit.CELSIUS)) <= 0;
+    }
+
+    /** Ring diameters and run waters of runs that are not void; an amount that is not positive is judged elsewhere. */
+    static void mixedUnits(VisitAt at, Findings findings) {
+        Map<UnitSystem, String> met = new EnumMap<>(UnitSystem.class);
+        for (TestAt test : at.tests()) {
+            for (PouringAt run : test.runs()) {
+                if (!run.pouring().isVoid()) {
+                    addSystems(run, met);
+                }
+            }
+        }
+        if (met.size() > 1) {
+            findings.add(
+                    Entry.VISIT_MIXED_UNITS,
+                    at.place(),
+                    at.subject(),
+                    String.join(" and ", met.values()),
+                    "one system",
+                    Bases.SCOPE);
+        }
+    }
+
+    private static void addSystems(PouringAt run, Map<UnitSystem, String> met) {
+        Ring ring = run.test().ringOrNull();
+        if (ring != null && ring.isUsable()) {
+            ring.diametersInUse().forEach(d -> met.putIfAbsent(d.unit().system(), "diameter " + d));
+        }
+        waters(run.pouring()).forEach(water -> met.putIfAbsent(water.system(), "water " + water));
+    }
+
+    private static Stream<WaterReading> waters(Pouring pouring) {
+        if (pouring.pouredWater().filter(WaterReading::isPositive).isEmpty()) {
+            return Stream.empty();
+        }
+        return pouring.water() != null
+                ? Stream.of(pouring.water())
+                : pouring.pours().stream().flatMap(pour -> Stream.of(pour.before(), pour.after()));
+    }
+
+    static void rain(VisitAt at, TestMethod method, Findings findings) {
+        Weather weather = at.visit().weather();
+        ClockTime end = weather == null ? null : weather.lastRainEnd();
+        ClockTime dry = weather == null ? null : weather.noRainSince();
+        if (end == null && dry == null) {
+            findings.add(
+                    Entry.VISIT_RAIN_UNRECORDED,
+                    at.place(),
+                    at.subject(),
+                    "",
+                    method.dryTime().toString(),
+                    method.dryTime().basis());
+            return;
+        }
+        Range<Time> allowed = method.dryTime().in(UnitSystem.NEITHER);
+        @Nullable Reading<Time> least = allowed.lowest();
+        if (least == null) {
+            return;
+        }
+        BigDecimal limit = Span.seconds(least);
+        Span since = Span.of(end == null ? java.util.Objects.requireNonNull(dry) : end, at.zone());
+        for (TestAt test : at.tests()) {
+            Span start = test.firstStart();
+            if (start != null && start.leastAfter(since).compareTo(limit) < 0) {
+                boolean isShown = end != null && start.mostAfter(since).compareTo(limit) < 0;
+                findings.add(
+                        isShown ? Entry.VISIT_RAIN : Entry.VISIT_RAIN_UNSHOWN,
+                        at.place().member("weather"),
+                        at.subject(),
+                        Texts.hours(isShown ? start.mostAfter(since) : start.leastAfter(since)) + " (" + test.subject()
+                                + ")",
+                        allowed.toString(),
+                        method.dryTime().basis());
+            }
+        }
+    }
+
+    static void rainDuring(VisitAt at, Findings findings) {
+        Weather weather = at.visit().weather();
+        ClockTime from = weather == null ? null : weather.rainFrom();
+        Span rain = from == null ? null : Span.of(from, at.zone());
+        for (TestAt test : at.tests()) {
+            if (rain != null && isInRain(test, rain)) {
+                String observed = "rain from " + from + " (" + test.subject() + ")";
+                findings.add(
+                        Entry.VISIT_RAIN_DURING,
+                        at.place().member("weather"),
+                        at.subject(),
+                        observed,
+                        "no rain",
+                        Bases.NO_STANDING_WATER);
+            }
+            for (PouringAt pouring : test.pourings()) {
+                if (!pouring.pouring().isVoid() && has(pouring, Event.Kind.RAIN)) {
+                    findings.add(
+                            Entry.VISIT_RAIN_DURING,
+                            pouring.place(),
+                            pouring.subject(),
+                            "rain",
+                            "no rain",
+                            Bases.NO_STANDING_WATER);
+                }
+            }
+        }
+    }
+
+    private static boolean has(PouringAt pouring, Event.Kind kind) {
+        return pouring.pouring().events().stream().anyMatch(event -> event.kind() == kind);
+    }
+
+    /** Even read most kindly, the test starts after the rain began, or a part of it that counts runs then. */
+    private static boolean isInRain(TestAt test, Span rain) {
+        Span first = test.firstStart();
+        if (first != null && first.leastAfter(rain).signum() > 0) {
+            return true;
+        }
+        List<PouringAt> counting = new ArrayList<>(test.pourings());
+        counting.removeIf(pouring -> pouring.pouring().isVoid());
+        return counting.stream().anyMatch(pouring -> runsAfter(pouring, rain));
+    }
+
+    private static boolean runsAfter(PouringAt pouring, Span rain) {
+        Span start = pouring.start();
+        BigDecimal elapsed = pouring.elapsed();
+        return start != null
+                && start.leastAfter(rain)
+                                .add(elapsed == null ? BigDecimal.ZERO : elapsed)
+                                .signum()
+                        > 0;
+    }
+}
