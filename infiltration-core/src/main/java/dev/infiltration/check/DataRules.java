@@ -96,7 +96,11 @@ final class DataRules {
                         ? "no diameter"
                         : "diameter " + ring.diametersInUse().get(0);
                 Place where = Place.BOOK.member("rings").entry(i);
-                findings.add(Entry.RING_UNUSABLE, where, Texts.orPosition(ring.id(), "ring", i), observed);
+                findings.add(
+                        Entry.RING_UNUSABLE,
+                        where,
+                        ring.id() == null ? "ring " + (i + 1) : "ring " + ring.id(),
+                        observed);
             }
         }
     }

@@ -88,6 +88,11 @@ public final class Place implements Comparable<Place> {
         return new Place(this, Integer.toString(index), index, type, true);
     }
 
+    /** {@return the place around this one; of the book, the book} */
+    public Place outer() {
+        return parent == null ? this : parent;
+    }
+
     /**
      * {@return whether this is {@code other} or stands inside it}
      *

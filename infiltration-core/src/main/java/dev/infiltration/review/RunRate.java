@@ -1,0 +1,16 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.review;
+
+import dev.infiltration.check.PouringAt;
+import dev.infiltration.field.Place;
+import dev.infiltration.rate.RateOutcome;
+
+/**
+ * A run and what it comes to.
+ *
+ * @param run     the run in its surroundings
+ * @param where   its place, as the document counts
+ * @param outcome the rate, a bound, or none with the ids of the rules that say why
+ */
+public record RunRate(PouringAt run, Place where, RateOutcome outcome) {}

@@ -1,0 +1,118 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.summary;
+
+import dev.infiltration.check.CheckedBook;
+import dev.infiltration.check.PouringAt;
+import dev.infiltration.check.Series;
+import dev.infiltration.check.TestAt;
+import dev.infiltration.check.VisitAt;
+import dev.infiltration.field.Word;
+import dev.infiltration.rate.RateOutcome;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What a location comes to at a visit: the mean of the first runs that the method counts, in the last series with a run of
+ * that visit that is not void.
+ *
+ * <p>A discontinued prewetting without any run gives an upper bound.
+ *
+ * @param visit    the visit
+ * @param location the id of the location
+ * @param outcome  the rate, a bound, or none
+ * @param runs     the number of runs that the figure rests on
+ * @param from     what the figure rests on
+ */
+public record LocationRate(VisitAt visit, String location, RateOutcome outcome, int runs, Source from) {
+
+    /** What a figure rests on. */
+    public enum Source implements Word {
+        /** Runs. */
+        RUNS,
+        /** A discontinued prewetting. */
+        PREWETTING
+    }
+
+    /** Where the method is unknown, as many runs count as the standards allow. */
+    private static final int RUNS_WITHOUT_METHOD = 2;
+
+    /**
+     * {@return the rows of a visit: one for every location that has a prewetting or a run}
+     *
+     * @param book  the checked book
+     * @param visit the visit
+     */
+    public static List<LocationRate> of(CheckedBook book, VisitAt visit) {
+        List<LocationRate> rates = new ArrayList<>();
+        byLocation(visit).forEach((location, tests) -> {
+            if (tests.stream().anyMatch(test -> test.test().isMade())) {
+                rates.add(of(book, visit, location, tests));
+            }
+        });
+        return rates;
+    }
+
+    /** {@return the tests of a visit by the location they name, in the order of first mention} */
+    static Map<String, List<TestAt>> byLocation(VisitAt visit) {
+        Map<String, List<TestAt>> tests = new LinkedHashMap<>();
+        for (TestAt test : visit.tests()) {
+            String location = test.test().location();
+            if (location != null && !location.isEmpty()) {
+                tests.computeIfAbsent(location, key -> new ArrayList<>()).add(test);
+            }
+        }
+        return tests;
+    }
+
+    private static LocationRate of(CheckedBook book, VisitAt visit, String location, List<TestAt> tests) {
+        if (tests.stream().allMatch(test -> test.runs().isEmpty())) {
+            return fromPreWetting(visit, location, tests);
+        }
+        List<PouringAt> runs = runsThatCount(book.series(tests.get(0)), visit);
+        List<RateOutcome> outcomes = runs.stream().map(PouringAt::outcome).toList();
+        RateOutcome mean = Outcomes.join(outcomes, Figures::mean);
+        int used = (int) outcomes.stream()
+                .filter(outcome -> outcome.figure().isPresent())
+                .count();
+        return new LocationRate(visit, location, mean, used, Source.RUNS);
+    }
+
+    /** The first runs of the visit's last series, up to the visit's last run; of a series with void runs alone, those. */
+    private static List<PouringAt> runsThatCount(List<Series> series, VisitAt visit) {
+        Series last = lastWith(series, visit, true)
+                .or(() -> lastWith(series, visit, false))
+                .orElseThrow();
+        List<PouringAt> runs = last.runs();
+        int end = runs.size();
+        while (runs.get(end - 1).test().visit() != visit) {
+            end--;
+        }
+        List<PouringAt> own = runs.subList(0, end);
+        int most = visit.method().map(method -> method.runsPerDay()).orElse(RUNS_WITHOUT_METHOD);
+        List<PouringAt> counting =
+                own.stream().filter(run -> !run.pouring().isVoid()).limit(most).toList();
+        return counting.isEmpty() ? own : counting;
+    }
+
+    private static Optional<Series> lastWith(List<Series> series, VisitAt visit, boolean isCounting) {
+        return series.stream()
+                .filter(each -> (isCounting ? each.countingRuns() : each.runs())
+                        .stream().anyMatch(run -> run.test().visit() == visit))
+                .reduce((earlier, later) -> later);
+    }
+
+    /** Of several discontinued prewettings the last; one that drained or is void says nothing of the rate. */
+    private static LocationRate fromPreWetting(VisitAt visit, String location, List<TestAt> tests) {
+        RateOutcome outcome = tests.stream()
+                .flatMap(test -> test.preWet().stream())
+                .filter(preWet -> preWet.pouring().isStopped())
+                .reduce((earlier, later) -> later)
+                .map(PouringAt::outcome)
+                .orElse(new RateOutcome.Withheld(List.of()));
+        return new LocationRate(visit, location, outcome, 0, Source.PREWETTING);
+    }
+}
