@@ -8,6 +8,7 @@ import java.math.MathContext;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Supplier;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
@@ -28,45 +29,45 @@ import tech.units.indriya.unit.Units;
 /** The Indriya unit of each {@link FieldUnit}, made on first use: a host that never asks does not load Indriya. */
 final class MeasureUnits {
 
-    /** The unit that the factors of a kind lead to. */
-    private static final Map<Class<?>, Unit<?>> REFERENCE = Map.of(
-            Length.class, Units.METRE,
-            Mass.class, Units.KILOGRAM,
-            Time.class, Units.SECOND,
-            Temperature.class, Units.KELVIN,
-            Area.class, Units.SQUARE_METRE,
-            Volume.class, Units.CUBIC_METRE.divide(1000),
-            Speed.class, Units.METRE_PER_SECOND.divide(3_600_000),
-            Dimensionless.class, AbstractUnit.ONE);
-
-    private static final Map<FieldUnit<?>, Unit<?>> UNITS;
-
-    static {
-        loadNumberSystem();
-        Map<FieldUnit<?>, Unit<?>> units = new HashMap<>();
-        FieldUnit.all().forEach(unit -> units.put(unit, scaled(reference(unit.kind()), unit.factor())));
-        UNITS = Map.copyOf(units);
-    }
+    private static final Map<FieldUnit<?>, Unit<?>> UNITS = withOwnLoader(MeasureUnits::units);
 
     private MeasureUnits() {}
 
     /**
-     * Indriya finds its number system through the thread's context class loader and stays broken when it does not: it
-     * is loaded here with the loader that knows it.
+     * Indriya finds its number system through the thread's context class loader, the first time it builds a unit, and
+     * stays broken when it does not: it is met here with the loader that knows it.
      */
-    private static void loadNumberSystem() {
+    private static <T> T withOwnLoader(Supplier<T> work) {
         Thread thread = Thread.currentThread();
         ClassLoader before = thread.getContextClassLoader();
         thread.setContextClassLoader(Calculus.class.getClassLoader());
         try {
-            Calculus.currentNumberSystem();
+            return work.get();
         } finally {
             thread.setContextClassLoader(before);
         }
     }
 
-    private static Unit<?> reference(Class<?> kind) {
-        return Objects.requireNonNull(REFERENCE.get(kind));
+    private static Map<FieldUnit<?>, Unit<?>> units() {
+        Map<Class<?>, Unit<?>> references = references();
+        Map<FieldUnit<?>, Unit<?>> units = new HashMap<>();
+        FieldUnit.all()
+                .forEach(unit ->
+                        units.put(unit, scaled(Objects.requireNonNull(references.get(unit.kind())), unit.factor())));
+        return Map.copyOf(units);
+    }
+
+    /** The unit that the factors of a kind lead to. */
+    private static Map<Class<?>, Unit<?>> references() {
+        return Map.of(
+                Length.class, Units.METRE,
+                Mass.class, Units.KILOGRAM,
+                Time.class, Units.SECOND,
+                Temperature.class, Units.KELVIN,
+                Area.class, Units.SQUARE_METRE,
+                Volume.class, Units.CUBIC_METRE.divide(1000),
+                Speed.class, Units.METRE_PER_SECOND.divide(3_600_000),
+                Dimensionless.class, AbstractUnit.ONE);
     }
 
     private static Unit<?> scaled(Unit<?> reference, Factor factor) {
