@@ -167,9 +167,10 @@ public final class FieldUnit<Q extends Quantity<Q>> {
      * {@return the units that a kind may be written in}
      *
      * @param kind the kind of quantity
+     * @param <Q>  the kind of quantity
      */
-    public static List<FieldUnit<?>> allOf(Class<?> kind) {
-        return all().stream().filter(unit -> unit.kind == kind).toList();
+    public static <Q extends Quantity<Q>> List<FieldUnit<Q>> allOf(Class<Q> kind) {
+        return all().stream().flatMap(unit -> unit.as(kind).stream()).toList();
     }
 
     /** {@return the kind of quantity that this unit measures} */
