@@ -3,9 +3,9 @@
 package dev.infiltration.units;
 
 import java.math.BigDecimal;
-import java.math.BigInteger;
 import java.math.MathContext;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Supplier;
@@ -49,38 +49,36 @@ final class MeasureUnits {
     }
 
     private static Map<FieldUnit<?>, Unit<?>> units() {
-        Map<Class<?>, Unit<?>> references = references();
+        Map<Class<?>, Reference> references = references();
         Map<FieldUnit<?>, Unit<?>> units = new HashMap<>();
         FieldUnit.all()
-                .forEach(unit ->
-                        units.put(unit, scaled(Objects.requireNonNull(references.get(unit.kind())), unit.factor())));
+                .forEach(unit -> units.put(
+                        unit,
+                        Objects.requireNonNull(references.get(unit.kind())).scaled(unit.factor())));
         return Map.copyOf(units);
     }
 
-    /** The unit that the factors of a kind lead to. */
-    private static Map<Class<?>, Unit<?>> references() {
+    private static Map<Class<?>, Reference> references() {
         return Map.of(
-                Length.class, Units.METRE,
-                Mass.class, Units.KILOGRAM,
-                Time.class, Units.SECOND,
-                Temperature.class, Units.KELVIN,
-                Area.class, Units.SQUARE_METRE,
-                Volume.class, Units.CUBIC_METRE.divide(1000),
-                Speed.class, Units.METRE_PER_SECOND.divide(3_600_000),
-                Dimensionless.class, AbstractUnit.ONE);
+                Length.class, new Reference(Units.METRE, 1),
+                Mass.class, new Reference(Units.KILOGRAM, 1),
+                Time.class, new Reference(Units.SECOND, 1),
+                Temperature.class, new Reference(Units.KELVIN, 1),
+                Area.class, new Reference(Units.SQUARE_METRE, 1),
+                Volume.class, new Reference(Units.CUBIC_METRE, 1000),
+                Speed.class, new Reference(Units.METRE_PER_SECOND, 3_600_000),
+                Dimensionless.class, new Reference(AbstractUnit.ONE, 1));
     }
 
-    private static Unit<?> scaled(Unit<?> reference, Factor factor) {
-        RationalNumber ratio = rational(factor.numerator(), factor.denominator());
-        Unit<?> unit = ratio.equals(RationalNumber.ONE) ? reference : reference.transform(MultiplyConverter.of(ratio));
-        return factor.offset().signum() == 0 ? unit : unit.shift(rational(factor.offset(), BigDecimal.ONE));
-    }
+    /** What the factors of a kind lead to: the given part of an SI unit, a litre or a millimetre an hour for one. */
+    private record Reference(Unit<?> si, long parts) {
 
-    private static RationalNumber rational(BigDecimal numerator, BigDecimal denominator) {
-        BigInteger scale = BigInteger.TEN.pow(Math.max(numerator.scale(), 0));
-        return RationalNumber.of(
-                numerator.multiply(new BigDecimal(scale)).toBigIntegerExact(),
-                denominator.toBigIntegerExact().multiply(scale));
+        Unit<?> scaled(Factor factor) {
+            RationalNumber ratio = RationalNumber.of(factor.numerator())
+                    .divide(RationalNumber.of(factor.denominator()).multiply(RationalNumber.ofInteger(parts)));
+            Unit<?> unit = ratio.equals(RationalNumber.ONE) ? si : si.transform(MultiplyConverter.of(ratio));
+            return factor.offset().signum() == 0 ? unit : unit.shift(RationalNumber.of(factor.offset()));
+        }
     }
 
     @SuppressWarnings("unchecked") // the table pairs units of one kind
@@ -97,13 +95,13 @@ final class MeasureUnits {
     }
 
     static <Q extends Quantity<Q>> Reading<Q> reading(Quantity<Q> quantity, Class<Q> kind) {
-        for (FieldUnit<?> candidate : FieldUnit.allOf(kind)) {
-            FieldUnit<Q> unit = candidate.as(kind).orElseThrow();
-            if (of(unit).equals(quantity.getUnit())) {
+        List<FieldUnit<Q>> units = FieldUnit.allOf(kind);
+        for (FieldUnit<Q> unit : units) {
+            if (of(unit).isEquivalentTo(quantity.getUnit())) {
                 return Reading.of(decimal(quantity.getValue()), unit);
             }
         }
-        FieldUnit<Q> first = FieldUnit.allOf(kind).get(0).as(kind).orElseThrow();
+        FieldUnit<Q> first = units.get(0);
         return Reading.of(decimal(quantity.to(of(first)).getValue()), first);
     }
 

@@ -59,7 +59,7 @@ public record Reading<Q extends Quantity<Q>>(
     }
 
     /**
-     * {@return the reading of a javax.measure quantity}, in the table's unit when it has one of that code, else converted
+     * {@return the reading of a javax.measure quantity}, in the table's unit when it has one of that size, else converted
      * to the table's first unit of the kind
      *
      * @param quantity the quantity
