@@ -87,7 +87,7 @@ final class MeasureUnits {
     }
 
     static <Q extends Quantity<Q>> Quantity<Q> quantity(Reading<Q> reading) {
-        return Quantities.getQuantity(reading.value(), of(reading.unit()));
+        return Quantities.getQuantity(Factor.tamed(reading.value()), of(reading.unit()));
     }
 
     static <Q extends Quantity<Q>> Quantity<Q> quantity(double value, FieldUnit<Q> unit) {

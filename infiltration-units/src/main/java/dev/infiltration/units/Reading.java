@@ -71,7 +71,11 @@ public record Reading<Q extends Quantity<Q>>(
         return MeasureUnits.reading(quantity, kind);
     }
 
-    /** {@return the same reading as a javax.measure quantity} */
+    /**
+     * {@return the same amount as a javax.measure quantity}
+     *
+     * <p>A quantity does not keep digits: 40.00 becomes 40. An exponent beyond ±1000 is cut to that, as in {@link #exactIn}.
+     */
     public Quantity<Q> toQuantity() {
         return MeasureUnits.quantity(this);
     }
