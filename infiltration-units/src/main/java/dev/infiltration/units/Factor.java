@@ -14,6 +14,9 @@ record Factor(BigDecimal numerator, BigDecimal denominator, BigDecimal offset) {
     /** A decimal exponent that no unit of the table brings back into the range of a double. */
     private static final int EXTREME = 1_000;
 
+    /** Farther apart than any two numbers in memory can reach by their digits, and far from the end of an int. */
+    private static final long FARTHEST = 1_000_000_000;
+
     static Factor of(String exact) {
         return ratio(exact, "1");
     }
@@ -28,38 +31,47 @@ record Factor(BigDecimal numerator, BigDecimal denominator, BigDecimal offset) {
 
     /** {@return {@code value} of this scale on {@code target}'s: exact, or to 70 digits where it does not end} */
     BigDecimal convert(BigDecimal value, Factor target) {
-        BigDecimal over = scaled(value).multiply(target.denominator);
+        BigDecimal over = fromZero(tamed(value)).multiply(numerator).multiply(target.denominator);
         BigDecimal under = denominator.multiply(target.numerator);
         BigDecimal result = under.compareTo(BigDecimal.ONE) == 0 ? over : over.divide(under, QUOTIENT);
-        return minus(result, target.offset);
+        return target.offset.signum() == 0 ? result : result.subtract(target.offset);
     }
 
-    /** Compares two values on their scales, exactly. */
+    /** Compares two values on their scales, exactly, however far apart their exponents. */
     int compare(BigDecimal value, BigDecimal other, Factor otherScale) {
         if (equals(otherScale)) {
             return value.compareTo(other);
         }
-        BigDecimal left = scaled(value).multiply(otherScale.denominator);
-        return left.compareTo(otherScale.scaled(other).multiply(denominator));
+        BigDecimal left = fromZero(value);
+        BigDecimal right = otherScale.fromZero(other);
+        long apart = Math.max(-FARTHEST, Math.min(FARTHEST, (long) right.scale() - left.scale()));
+        BigDecimal leftDigits = new BigDecimal(left.unscaledValue());
+        BigDecimal rightDigits = new BigDecimal(right.unscaledValue(), (int) apart);
+        return leftDigits
+                .multiply(numerator)
+                .multiply(otherScale.denominator)
+                .compareTo(rightDigits.multiply(otherScale.numerator).multiply(denominator));
     }
 
-    private BigDecimal scaled(BigDecimal value) {
-        return minus(tamed(value), offset.negate()).multiply(numerator);
-    }
-
-    private static BigDecimal minus(BigDecimal value, BigDecimal offset) {
-        return offset.signum() == 0 ? value : value.subtract(offset);
+    /** {@return {@code value} from the kind's own zero}: beside a huge value the offset is nothing, and would cost */
+    private BigDecimal fromZero(BigDecimal value) {
+        boolean asItIs = offset.signum() == 0 || exponent(value) > EXTREME;
+        return asItIs ? value : tamed(value).add(offset);
     }
 
     /** An extreme exponent costs time and memory once digits are aligned: it is cut to one that is extreme enough. */
     static BigDecimal tamed(BigDecimal value) {
-        long exponent = (long) value.precision() - value.scale();
         if (value.signum() == 0) {
             return BigDecimal.ZERO;
         }
+        long exponent = exponent(value);
         if (Math.abs(exponent) <= EXTREME) {
             return value;
         }
         return BigDecimal.valueOf(value.signum(), exponent > 0 ? -EXTREME : EXTREME);
+    }
+
+    private static long exponent(BigDecimal value) {
+        return value.signum() == 0 ? 0 : (long) value.precision() - value.scale();
     }
 }
