@@ -19,7 +19,9 @@ final class Decimals {
     }
 
     /** {@return {@code value} to {@code digits} significant digits, {@code 2540} rather than {@code 2.54E+3}} */
-    static String text(double value, int digits) {
-        return text(new BigDecimal(value).round(new MathContext(digits)));
+    static String text(BigDecimal value, int digits) {
+        BigDecimal rounded = value.round(new MathContext(digits));
+        int missing = rounded.signum() == 0 ? 0 : digits - rounded.precision();
+        return text(rounded.setScale(rounded.scale() + missing));
     }
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.units;
 
+import java.math.BigDecimal;
 import javax.measure.Quantity;
 import javax.measure.quantity.Speed;
 
@@ -56,12 +57,13 @@ public record InfiltrationRate(double millimetresPerHour) implements Comparable<
     }
 
     /**
-     * {@return the rate for people, to three significant digits}
+     * {@return the rate for people, to three significant digits: 12 300 as {@code 12300 mm/h}, a half as {@code 0.500 mm/h}}
      *
      * @param unit the unit to print
      */
     public String text(FieldUnit<Speed> unit) {
-        return Decimals.text(in(unit), DIGITS) + " " + unit.symbol();
+        BigDecimal exact = FieldUnit.MILLIMETRE_PER_HOUR.exact(new BigDecimal(millimetresPerHour), unit);
+        return Decimals.text(exact, DIGITS) + " " + unit.symbol();
     }
 
     @Override
