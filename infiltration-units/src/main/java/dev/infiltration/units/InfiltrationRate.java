@@ -3,6 +3,7 @@
 package dev.infiltration.units;
 
 import java.math.BigDecimal;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Speed;
 
@@ -39,7 +40,7 @@ public record InfiltrationRate(double millimetresPerHour) implements Comparable<
      * @throws IllegalArgumentException if it is negative or not finite
      */
     public static InfiltrationRate of(double value, FieldUnit<Speed> unit) {
-        return new InfiltrationRate(unit.convert(value, FieldUnit.MILLIMETRE_PER_HOUR));
+        return new InfiltrationRate(Objects.requireNonNull(unit, "unit").convert(value, FieldUnit.MILLIMETRE_PER_HOUR));
     }
 
     /**
@@ -48,7 +49,7 @@ public record InfiltrationRate(double millimetresPerHour) implements Comparable<
      * @param unit the unit wanted
      */
     public double in(FieldUnit<Speed> unit) {
-        return FieldUnit.MILLIMETRE_PER_HOUR.convert(millimetresPerHour, unit);
+        return FieldUnit.MILLIMETRE_PER_HOUR.convert(millimetresPerHour, Objects.requireNonNull(unit, "unit"));
     }
 
     /** {@return the rate as a javax.measure quantity in mm/h} */
@@ -62,7 +63,8 @@ public record InfiltrationRate(double millimetresPerHour) implements Comparable<
      * @param unit the unit to print
      */
     public String text(FieldUnit<Speed> unit) {
-        BigDecimal exact = FieldUnit.MILLIMETRE_PER_HOUR.exact(new BigDecimal(millimetresPerHour), unit);
+        BigDecimal exact = FieldUnit.MILLIMETRE_PER_HOUR.exact(
+                new BigDecimal(millimetresPerHour), Objects.requireNonNull(unit, "unit"));
         return Decimals.text(exact, DIGITS) + " " + unit.symbol();
     }
 
