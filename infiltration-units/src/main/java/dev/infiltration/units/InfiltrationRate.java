@@ -21,7 +21,7 @@ public record InfiltrationRate(double millimetresPerHour) implements Comparable<
     private static final int DIGITS = 3;
 
     /**
-     * Checks that the rate is one.
+     * Checks that the rate is one; zero loses its sign.
      *
      * @throws IllegalArgumentException if it is negative or not finite
      */
@@ -30,6 +30,7 @@ public record InfiltrationRate(double millimetresPerHour) implements Comparable<
             throw new IllegalArgumentException(
                     "millimetresPerHour: expected a finite rate of at least 0 mm/h, got " + millimetresPerHour);
         }
+        millimetresPerHour += 0.0;
     }
 
     /**
