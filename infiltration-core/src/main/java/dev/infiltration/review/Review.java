@@ -42,24 +42,26 @@ public final class Review {
     private final Map<String, RunRate> runsByPointer = new HashMap<>();
     private final List<LocationRate> locations = new ArrayList<>();
     private final List<SurfaceRate> surfaces = new ArrayList<>();
+    private final Gaps gaps;
 
     private Review(CheckedBook checked, List<Problem> problems, Gaps gaps) {
         this.book = checked.book();
         this.problems = problems;
+        this.gaps = gaps;
         this.findings = checked.findings().stream()
                 .map(finding -> gaps.isEmpty()
                         ? finding
                         : finding.withWhere(finding.where().in(gaps)))
                 .toList();
         for (VisitAt visit : checked.visits()) {
-            visit.tests().forEach(test -> addRuns(test, gaps));
+            visit.tests().forEach(this::addRuns);
             List<LocationRate> rates = LocationRate.of(checked, visit);
             locations.addAll(rates);
             surfaces.add(SurfaceRate.of(visit, rates));
         }
     }
 
-    private void addRuns(TestAt test, Gaps gaps) {
+    private void addRuns(TestAt test) {
         test.runs().forEach(run -> {
             RunRate rate = new RunRate(run, run.place().in(gaps), run.outcome());
             runs.add(rate);
@@ -152,6 +154,15 @@ public final class Review {
      */
     public Optional<RateOutcome> outcome(Place place) {
         return outcome(place.toString());
+    }
+
+    /**
+     * {@return the place of a visit of this review, as the document counts}
+     *
+     * @param visit the visit
+     */
+    public Place placeOf(VisitAt visit) {
+        return visit.place().in(gaps);
     }
 
     /** {@return one row for every visit and location with a prewetting or a run} */

@@ -1,0 +1,190 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.report;
+
+import dev.infiltration.check.Bias;
+import dev.infiltration.check.Effect;
+import dev.infiltration.check.Finding;
+import dev.infiltration.check.VisitAt;
+import dev.infiltration.field.Place;
+import dev.infiltration.field.Problem;
+import dev.infiltration.field.Site;
+import dev.infiltration.method.TestMethod;
+import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.review.Review;
+import dev.infiltration.summary.LocationRate;
+import dev.infiltration.summary.SurfaceRate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A review told to people as plain text, the same in every locale.
+ *
+ * <p>What could not be read comes first, then per visit the findings, the most serious first, each with what can still be done;
+ * the rate of each location; the figures of the surface with the number of locations they rest on; and last the cautions and
+ * whom to defer to. Rates are rounded to three significant digits.
+ */
+public final class SeasonText {
+
+    private static final String NEWLINE = "\n";
+
+    private final Review review;
+    private final StringBuilder text = new StringBuilder();
+
+    private SeasonText(Review review) {
+        this.review = review;
+    }
+
+    /**
+     * {@return the text of a review}
+     *
+     * @param review the review
+     */
+    public static String of(Review review) {
+        SeasonText season = new SeasonText(review);
+        season.heading();
+        season.problems();
+        season.bookFindings();
+        review.surfaces().forEach(season::visit);
+        season.cautions();
+        return season.text.toString();
+    }
+
+    private void line(String indent, String words) {
+        text.append(indent).append(printable(words)).append(NEWLINE);
+    }
+
+    /** Control characters of an id or a note must not move a terminal's cursor. */
+    private static String printable(String words) {
+        return words.codePoints()
+                .mapToObj(c -> Character.isISOControl(c) ? "\uFFFD" : Character.toString(c))
+                .collect(Collectors.joining());
+    }
+
+    private void heading() {
+        line(
+                "",
+                count(review.surfaces().size(), "visit") + ", "
+                        + count(review.runs().size(), "run") + ", "
+                        + count(review.findings().size(), "finding") + ", "
+                        + count(review.problems().size(), "problem"));
+        for (Site site : review.book().sites()) {
+            String name = site.name() == null ? String.valueOf(site.id()) : site.name();
+            line("", name + (site.description() == null ? "" : ": " + site.description()));
+        }
+    }
+
+    private static String count(int number, String noun) {
+        return number + " " + noun + (number == 1 ? "" : "s");
+    }
+
+    private void problems() {
+        if (review.problems().isEmpty()) {
+            return;
+        }
+        line(NEWLINE, "Could not be read");
+        for (Problem problem : review.problems()) {
+            String at = "line " + problem.line() + ", column " + problem.column();
+            line("  ", at + ", " + problem.where() + ": " + problem.message());
+        }
+    }
+
+    private void bookFindings() {
+        Place visits = Place.BOOK.member("visits");
+        List<Finding> findings = review.findings().stream()
+                .filter(finding -> !finding.where().isWithin(visits))
+                .toList();
+        if (!findings.isEmpty()) {
+            line(NEWLINE, "Sites, rings, instruments and maintenance");
+            findings(findings);
+        }
+    }
+
+    private void visit(SurfaceRate surface) {
+        VisitAt visit = surface.visit();
+        line(NEWLINE, title(visit));
+        line("  ", visit.method().map(TestMethod::verification).orElse("no rule of a method was judged"));
+        findings(review.findings().stream()
+                .filter(finding -> isOf(visit, finding))
+                .toList());
+        RateWords words = RateWords.of(visit);
+        for (LocationRate location : review.locations()) {
+            if (location.visit() == visit) {
+                line("  ", location.location() + ": " + words.text(location.outcome()) + restsOn(location));
+            }
+        }
+        line("  ", figures(surface, words));
+    }
+
+    private boolean isOf(VisitAt visit, Finding finding) {
+        return finding.where().isWithin(review.placeOf(visit));
+    }
+
+    private static String title(VisitAt visit) {
+        String surface =
+                visit.visit().surface() == null ? "no surface" : visit.visit().surface();
+        String date =
+                visit.visit().date() == null ? "no date" : visit.visit().date().toString();
+        String method = visit.method()
+                .map(TestMethod::id)
+                .orElse("unknown method " + visit.visit().method());
+        return "Visit " + visit.subject() + ", " + surface + ", " + date + ", " + method;
+    }
+
+    private void findings(List<Finding> findings) {
+        findings.stream().sorted(Comparator.comparing(Finding::effect)).forEach(finding -> {
+            line(
+                    "  ",
+                    word(finding.effect()) + " " + finding.rule() + ", " + finding.subject() + ": " + finding.message()
+                            + bias(finding.bias()) + " [" + finding.basis() + "]");
+            line("      ", "What can be done: " + finding.remedy());
+        });
+    }
+
+    private static String word(Effect effect) {
+        return effect.name().replace('_', ' ');
+    }
+
+    private static String bias(Bias bias) {
+        return switch (bias) {
+            case RAISES -> "; makes the rate look higher";
+            case LOWERS -> "; makes the rate look lower";
+            case EITHER -> "; moves the rate either way";
+            case NONE -> "";
+        };
+    }
+
+    private static String restsOn(LocationRate location) {
+        if (location.outcome() instanceof RateOutcome.Withheld) {
+            return "";
+        }
+        return location.from() == LocationRate.Source.PREWETTING
+                ? ", from the discontinued prewetting"
+                : ", " + count(location.runs(), "run");
+    }
+
+    private static String figures(SurfaceRate surface, RateWords words) {
+        String locations = surface.planned() + " planned: " + surface.measured() + " measured, " + surface.bounded()
+                + " bounded, " + surface.withheld() + " withheld, " + surface.notTested() + " not tested";
+        if (surface.restOn() == 0 || surface.mean() instanceof RateOutcome.Withheld) {
+            return "Surface (" + locations + "): no figure";
+        }
+        return "Surface (" + locations + "): mean " + words.text(surface.mean()) + " over "
+                + count(surface.restOn(), "location") + leftOut(surface) + "; geometric mean "
+                + words.text(surface.geometricMean()) + "; median " + words.text(surface.median()) + "; minimum "
+                + words.text(surface.minimum());
+    }
+
+    private static String leftOut(SurfaceRate surface) {
+        return surface.withheld() == 0
+                ? ""
+                : ", leaving out " + count(surface.withheld(), "location") + " that "
+                        + (surface.withheld() == 1 ? "was" : "were") + " attempted";
+    }
+
+    private void cautions() {
+        line(NEWLINE, "Cautions");
+        Cautions.OF_A_REVIEW.forEach(caution -> line("  ", caution));
+    }
+}
