@@ -1,21 +1,144 @@
 // SPDX-FileCopyrightText: The infiltration library contributors
 // SPDX-License-Identifier: Apache-2.0
-
 package dev.infiltration.examples.season;
+
+import dev.infiltration.check.Checker;
+import dev.infiltration.check.Effect;
+import dev.infiltration.exchange.FieldBookJson;
+import dev.infiltration.exchange.ReviewJson;
+import dev.infiltration.field.Problem;
+import dev.infiltration.field.ReadBook;
+import dev.infiltration.report.SeasonText;
+import dev.infiltration.review.Review;
+import java.io.BufferedWriter;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
 
 /** The main job as a command: a field book in, its review out. */
 public final class Season {
 
-    private Season() {}
+    private static final int REVIEWED = 0;
+    private static final int NOT_CLEAN = 1;
+    private static final int FAILED = 2;
+
+    private final InputStream in;
+    private final OutputStream out;
+    private final PrintStream err;
+
+    Season(InputStream in, OutputStream out, PrintStream err) {
+        this.in = in;
+        this.out = out;
+        this.err = err;
+    }
 
     /**
-     * Reviews a field book.
+     * Reviews a field book and ends with the status of the review.
      *
      * @param args the command's arguments
      */
     public static void main(String[] args) {
-        System.err.println("usage: season [BOOK.json|BOOK.jsonl|-] [--json] [--strict] [--today DATE]"
-                + " [--method FILE]... [--criterion FILE] [--out DIR]");
-        System.exit(2);
+        PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+        System.exit(new Season(System.in, new FileOutputStream(FileDescriptor.out), err).run(args));
+    }
+
+    /** {@return the status: 0 reviewed, 1 strict and not clean, 2 nothing done} */
+    int run(String... args) {
+        try {
+            Arguments arguments = Arguments.of(args);
+            if (arguments.help()) {
+                print(writer -> writer.write(Arguments.USAGE + "\n"));
+                return REVIEWED;
+            }
+            return review(arguments);
+        } catch (Arguments.UsageException wrong) {
+            return fail(wrong.getMessage() + "\n" + Arguments.USAGE);
+        } catch (IOException broken) {
+            return fail(broken instanceof java.nio.file.NoSuchFileException ? "no such file: " + broken.getMessage() : String.valueOf(broken.getMessage()));
+        }
+    }
+
+    private int fail(String message) {
+        err.println("season: " + message);
+        return FAILED;
+    }
+
+    private int review(Arguments arguments) throws IOException {
+        ReadBook read = read(arguments.book());
+        if (read.book().isEmpty()) {
+            for (Problem problem : read.problems()) {
+                fail("nothing readable: line " + problem.line() + ", column " + problem.column() + ": " + problem.message());
+            }
+            return FAILED;
+        }
+        Checker checker = arguments.today() == null
+                ? Checker.withDefaults()
+                : Checker.withDefaults().withToday(arguments.today());
+        Review review = Review.of(read, checker);
+        if (arguments.out() != null) {
+            writeTo(arguments.out(), review);
+        }
+        print(writer -> write(review, arguments.json(), writer));
+        boolean isClean = review.problems().isEmpty()
+                && review.findings(Effect.DEVIATION).isEmpty();
+        return arguments.strict() && !isClean ? NOT_CLEAN : REVIEWED;
+    }
+
+    private ReadBook read(String book) throws IOException {
+        FieldBookJson json = FieldBookJson.withDefaults();
+        if ("-".equals(book)) {
+            try (InputStream input = watched(in)) {
+                return json.readEither(input);
+            }
+        }
+        Path file = Path.of(book == null ? System.getProperty("season.demo", "infiltration-examples/demo/harrow-quay.json") : book);
+        boolean isLines = file.toString().toLowerCase(Locale.ROOT).endsWith(".jsonl");
+        try (InputStream input = watched(Files.newInputStream(file))) {
+            return isLines ? json.readLines(input) : json.read(input);
+        }
+    }
+
+    /** The launcher knows whether standard error is a terminal. */
+    private InputStream watched(InputStream input) {
+        return Boolean.getBoolean("season.terminal") ? new Progress(input, err) : input;
+    }
+
+    private static void writeTo(Path folder, Review review) throws IOException {
+        Files.createDirectories(folder);
+        try (Writer text = Files.newBufferedWriter(folder.resolve("review.txt"))) {
+            write(review, false, text);
+        }
+        try (Writer text = Files.newBufferedWriter(folder.resolve("review.json"))) {
+            write(review, true, text);
+        }
+    }
+
+    private static void write(Review review, boolean json, Writer writer) throws IOException {
+        if (json) {
+            ReviewJson.write(review, writer);
+        } else {
+            writer.write(SeasonText.of(review));
+        }
+    }
+
+    /** Something that writes. */
+    private interface Writing {
+
+        void to(Writer writer) throws IOException;
+    }
+
+    private void print(Writing writing) throws IOException {
+        Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+        writing.to(writer);
+        writer.flush();
     }
 }

@@ -1,0 +1,123 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.examples.season;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What the command was asked for. */
+final class Arguments {
+
+    static final String USAGE = "usage: season [BOOK.json|BOOK.jsonl|-] [--json] [--strict] [--today DATE]"
+            + " [--method FILE]... [--out DIR]";
+
+    private @Nullable String book;
+    private boolean json;
+    private boolean strict;
+    private boolean help;
+    private @Nullable LocalDate today;
+    private final List<Path> methods = new ArrayList<>();
+    private @Nullable Path out;
+
+    private Arguments() {}
+
+    /** Asked for something that the command does not do. */
+    static final class UsageException extends Exception {
+
+        private static final long serialVersionUID = 1L;
+
+        UsageException(String message) {
+            super(message);
+        }
+    }
+
+    static Arguments of(String... args) throws UsageException {
+        Arguments arguments = new Arguments();
+        Deque<String> words = new ArrayDeque<>(List.of(args));
+        while (!words.isEmpty()) {
+            arguments.take(words.removeFirst(), words);
+        }
+        return arguments;
+    }
+
+    private void take(String word, Deque<String> rest) throws UsageException {
+        switch (word) {
+            case "--json" -> json = true;
+            case "--strict" -> strict = true;
+            case "--help", "-h" -> help = true;
+            case "--today" -> today = date(value(word, rest));
+            case "--method" -> methods.add(path(value(word, rest)));
+            case "--out" -> out = path(value(word, rest));
+            default -> takeBook(word);
+        }
+    }
+
+    private void takeBook(String word) throws UsageException {
+        if (word.startsWith("-") && !word.equals("-")) {
+            throw new UsageException("no such option: " + word);
+        }
+        if (book != null) {
+            throw new UsageException("one book at a time, got " + book + " and " + word);
+        }
+        book = word;
+    }
+
+    private static String value(String option, Deque<String> rest) throws UsageException {
+        if (rest.isEmpty()) {
+            throw new UsageException(option + " needs a value");
+        }
+        return rest.removeFirst();
+    }
+
+    private static LocalDate date(String text) throws UsageException {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException notDate) {
+            throw new UsageException("--today: expected yyyy-MM-dd, got " + text);
+        }
+    }
+
+    private static Path path(String text) throws UsageException {
+        try {
+            return Path.of(text);
+        } catch (InvalidPathException notPath) {
+            throw new UsageException("no path: " + text);
+        }
+    }
+
+    /** The book's file; {@code -} for standard input; null for the demo season. */
+    @Nullable String book() {
+        return book;
+    }
+
+    boolean json() {
+        return json;
+    }
+
+    boolean strict() {
+        return strict;
+    }
+
+    boolean help() {
+        return help;
+    }
+
+    @Nullable LocalDate today() {
+        return today;
+    }
+
+    List<Path> methods() {
+        return methods;
+    }
+
+    @Nullable Path out() {
+        return out;
+    }
+}
