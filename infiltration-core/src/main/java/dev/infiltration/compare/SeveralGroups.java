@@ -1,0 +1,158 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.compare;
+
+import dev.infiltration.summary.TextTable;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+/**
+ * Several independent groups of locations: do they lie at the same height, and which pairs differ.
+ *
+ * <p>All together by Kruskal and Wallis, pairs by the exact rank sum with probabilities adjusted by Holm's steps (1979):
+ * all pairs count, also those whose groups are too small to show anything. Ranks of the rates are those of their
+ * logarithms; a rate of zero counts as the lowest.
+ */
+public final class SeveralGroups {
+
+    private final Map<String, double[]> groups;
+
+    private SeveralGroups(Map<String, double[]> groups) {
+        this.groups = groups;
+    }
+
+    /**
+     * Two of the groups.
+     *
+     * @param first      name of the one
+     * @param second     name of the other
+     * @param comparison the two compared as if they were alone
+     * @param adjustedP  two-sided probability after Holm
+     */
+    public record Pair(String first, String second, GroupComparison comparison, double adjustedP) {
+
+        /** {@return the conclusion at a risk of 5 % for all pairs together} */
+        public Conclusion conclusion() {
+            Conclusion alone = comparison.conclusion();
+            return alone == Conclusion.CANNOT_TELL || adjustedP <= Conclusion.RISK ? alone : Conclusion.NOT_SHOWN;
+        }
+    }
+
+    /**
+     * {@return the comparison of several groups}
+     *
+     * @param groups rates of each group by its name, in the order in which they are to be told
+     * @throws IllegalArgumentException for fewer than two groups, an empty one, or a rate that is negative or not finite
+     */
+    public static SeveralGroups of(Map<String, double[]> groups) {
+        Map<String, double[]> copy = new LinkedHashMap<>();
+        groups.forEach((name, rates) -> copy.put(name, rates.clone()));
+        SeveralGroups several = new SeveralGroups(copy);
+        several.together();
+        return several;
+    }
+
+    /** {@return the test of all groups together} */
+    public KruskalWallis together() {
+        double[][] logs = groups.entrySet().stream()
+                .map(group -> Logs.of(group.getValue(), group.getKey()))
+                .toArray(double[][]::new);
+        return KruskalWallis.within(Ranks.logTolerance(), logs);
+    }
+
+    /** {@return the probability for all groups together, absent where it could not reach 0.05} */
+    public OptionalDouble p() {
+        KruskalWallis test = together();
+        return test.conclusion() == Conclusion.CANNOT_TELL ? OptionalDouble.empty() : OptionalDouble.of(test.p());
+    }
+
+    /** {@return all pairs of groups, in order} */
+    public List<Pair> pairs() {
+        List<String> names = List.copyOf(groups.keySet());
+        List<Pair> alone = new ArrayList<>();
+        for (int i = 0; i < names.size(); i++) {
+            for (int j = i + 1; j < names.size(); j++) {
+                alone.add(pair(names.get(i), names.get(j)));
+            }
+        }
+        double[] adjusted = holm(alone.stream().mapToDouble(Pair::adjustedP).toArray());
+        return IntStream.range(0, adjusted.length)
+                .mapToObj(i -> adjusted(alone.get(i), adjusted[i]))
+                .toList();
+    }
+
+    private Pair pair(String first, String second) {
+        GroupComparison comparison = GroupComparison.of(rates(first), rates(second));
+        return new Pair(first, second, comparison, comparison.rankSum().p());
+    }
+
+    private double[] rates(String name) {
+        return groups.getOrDefault(name, new double[0]);
+    }
+
+    private static Pair adjusted(Pair pair, double p) {
+        return new Pair(pair.first(), pair.second(), pair.comparison(), p);
+    }
+
+    /**
+     * {@return probabilities adjusted for there being several, by Holm's steps (Scand. J. Statist. 6, 1979, 65–70)}
+     *
+     * @param probabilities each between 0 and 1, in any order; the result keeps it
+     */
+    public static double[] holm(double... probabilities) {
+        int n = probabilities.length;
+        int[] order = IntStream.range(0, n)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> probabilities[i]))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        double[] adjusted = new double[n];
+        double largest = 0;
+        for (int step = 0; step < n; step++) {
+            largest = Math.max(largest, Math.min(1, (n - step) * probabilities[order[step]]));
+            adjusted[order[step]] = largest;
+        }
+        return adjusted;
+    }
+
+    /** {@return what was tested, in words} */
+    public String tested() {
+        return "whether the " + groups.size() + " groups tend to lie at the same height (ranks of all "
+                + together().n() + " rates)";
+    }
+
+    /** {@return what can be concluded, in words} */
+    public String concluded() {
+        return Words.of(together().conclusion(), "", "", p(), "more locations a group are needed");
+    }
+
+    /** {@return the comparison as a small table} */
+    @Override
+    public String toString() {
+        TextTable table = TextTable.titled(String.join(", ", groups.keySet()))
+                .with(
+                        "locations",
+                        Arrays.toString(groups.values().stream()
+                                .mapToInt(rates -> rates.length)
+                                .toArray()))
+                .with("tested", tested())
+                .with("conclusion", concluded());
+        for (Pair pair : pairs()) {
+            table = table.with(pair.second() + " / " + pair.first(), row(pair));
+        }
+        return table.toString();
+    }
+
+    private static String row(Pair pair) {
+        Conclusion conclusion = pair.conclusion();
+        return conclusion == Conclusion.CANNOT_TELL
+                ? conclusion.toString()
+                : conclusion + " (adjusted p = " + TextTable.number(pair.adjustedP()) + ")";
+    }
+}
