@@ -8,7 +8,8 @@ import dev.infiltration.summary.Interval;
  * The ratio of two estimates with Fieller's limits (1954): all ratios {@code r} for which {@code top − r·bottom} may be 0.
  *
  * <p>Where the bottom may itself be 0, the ratios that fit are no interval: all but those between two limits, or all
- * there are. {@link #shape} says which; {@link #interval} is then unbounded.
+ * there are. {@link #shape} says which; {@link #interval} is then unbounded. Just between the two every ratio is taken to
+ * fit.
  *
  * @param ratio top over bottom
  * @param shape what the limits enclose

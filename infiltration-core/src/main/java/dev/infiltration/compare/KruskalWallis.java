@@ -39,7 +39,7 @@ public final class KruskalWallis {
      * @throws IllegalArgumentException for fewer than two groups or an empty one
      */
     public static KruskalWallis of(double[]... groups) {
-        return within(Ranks.tolerance(pooled(groups)), groups);
+        return within(0, groups);
     }
 
     static KruskalWallis within(double tolerance, double[]... groups) {

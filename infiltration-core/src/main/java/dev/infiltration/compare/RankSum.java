@@ -17,7 +17,8 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * share the mean of their ranks, and the distribution is counted out with those ranks: every choice of the first group
  * from all values as likely. The two-sided probability is that of a rank sum at least as far from its mean on either
  * side. Up to 60 values in all are counted out; beyond, the probability is that of the normal approximation with the
- * variance of ties and a continuity correction.
+ * variance of ties and a continuity correction. The interval of the shift counts as if there were no ties: its limits
+ * belong to it, so that with ties it is right at least as often as it says (Noether 1967).
  */
 public final class RankSum {
 
@@ -42,7 +43,7 @@ public final class RankSum {
      * @param against values of the other
      */
     public static RankSum of(double[] group, double[] against) {
-        return within(Ranks.tolerance(pooled(group, against)), group, against);
+        return within(0, group, against);
     }
 
     static RankSum within(double tolerance, double[] group, double[] against) {

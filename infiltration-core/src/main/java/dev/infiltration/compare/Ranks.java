@@ -9,12 +9,12 @@ import java.util.stream.IntStream;
 /**
  * Ranks of values from 1 up, ties sharing the mean of theirs; doubled, so that they are whole numbers.
  *
- * <p>Values are tied when they follow each other within {@code tolerance}: two ratios that are equal on paper differ in
- * the sixteenth digit as doubles, and in another way when the unit changes.
+ * <p>Values are tied when they follow each other within a relative {@code 1e-12} or an absolute {@code tolerance}: two
+ * numbers that are equal on paper differ in the sixteenth digit as doubles, and in another way when the unit changes.
  */
 final class Ranks {
 
-    /** Relative width of a tie of plain values, far above rounding and far below any instrument. */
+    /** Width of a tie, far above rounding and far below any instrument. */
     private static final double TIE = 1e-12;
 
     private final int[] doubled;
@@ -23,16 +23,6 @@ final class Ranks {
     private Ranks(int[] doubled, long tieSum) {
         this.doubled = doubled;
         this.tieSum = tieSum;
-    }
-
-    /** {@return the tolerance for values that carry rounding of their own size} */
-    static double tolerance(double... values) {
-        return TIE
-                * Arrays.stream(values)
-                        .map(Math::abs)
-                        .filter(Double::isFinite)
-                        .max()
-                        .orElse(0);
     }
 
     /** {@return the tolerance for differences of logarithms, whose rounding does not shrink with them} */
@@ -68,7 +58,8 @@ final class Ranks {
     }
 
     private static boolean isTie(double lower, double upper, double tolerance) {
-        return lower == upper || upper - lower <= tolerance;
+        double size = Math.min(Math.abs(lower), Math.abs(upper));
+        return lower == upper || upper - lower <= Math.max(tolerance, TIE * size);
     }
 
     /** {@return twice the sum of the ranks from {@code from} to before {@code to}} */

@@ -35,7 +35,7 @@ public final class SignedRank {
      * @param differences one for each pair; those that agree to twelve digits are tied
      */
     public static SignedRank of(double... differences) {
-        return within(Ranks.tolerance(differences), differences);
+        return within(0, differences);
     }
 
     static SignedRank within(double tolerance, double... differences) {

@@ -2,15 +2,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.summary;
 
-import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.statistics.distribution.TDistribution;
 
 /**
  * Number, mean and standard deviation of some values, and what Student's distribution says of their mean.
  *
  * <p>The standard deviation has divisor n − 1 and is not a number for fewer than two values. Both are computed in two
- * passes with the rounding of the first one taken out, so that a spread far smaller than the mean keeps its digits.
+ * passes with the rounding of the first one taken out, and sums carry what rounding drops (Neumaier 1974), so that a
+ * spread far smaller than the mean keeps its digits.
  *
  * @param n    how many values
  * @param mean their arithmetic mean
@@ -28,23 +29,24 @@ public record Moments(int n, double mean, double sd) {
         if (values.length == 0) {
             throw new IllegalArgumentException("values: expected at least one, got none");
         }
-        double first = Arrays.stream(values).sum() / values.length;
-        double mean = first + sumOfPowers(values, first, 1) / values.length;
-        double squares = sumOfPowers(values, mean, 2) - square(sumOfPowers(values, mean, 1)) / values.length;
-        return new Moments(values.length, mean, Math.sqrt(squares / (values.length - 1)));
+        int n = values.length;
+        double first = sum(values, value -> value) / n;
+        double mean = first + sum(values, value -> value - first) / n;
+        double rest = sum(values, value -> value - mean);
+        double squares = sum(values, value -> (value - mean) * (value - mean)) - rest * rest / n;
+        return new Moments(n, mean, Math.sqrt(squares / (n - 1)));
     }
 
-    private static double sumOfPowers(double[] values, double centre, int power) {
+    private static double sum(double[] values, DoubleUnaryOperator term) {
         double sum = 0;
+        double dropped = 0;
         for (double value : values) {
-            double off = value - centre;
-            sum += power == 1 ? off : off * off;
+            double next = term.applyAsDouble(value);
+            double total = sum + next;
+            dropped += Math.abs(sum) >= Math.abs(next) ? sum - total + next : next - total + sum;
+            sum = total;
         }
-        return sum;
-    }
-
-    private static double square(double value) {
-        return value * value;
+        return sum + dropped;
     }
 
     /** {@return the standard error of the mean, or not a number for fewer than two values} */

@@ -68,7 +68,7 @@ public record TextTable(String title, List<Row> rows) {
         }
         BigDecimal rounded = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
         double size = Math.abs(value);
-        boolean plain = size == 0 || size >= SHORTEST_PLAIN && size < LONGEST_PLAIN;
+        boolean plain = size == 0 || (size >= SHORTEST_PLAIN && size < LONGEST_PLAIN);
         return plain ? rounded.toPlainString() : rounded.toString();
     }
 

@@ -1,0 +1,93 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.compare;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.infiltration.summary.Published;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SeveralGroupsTest {
+
+    @Test
+    void holmAgreesWithFiftyPublishedValues() {
+        // example of R's help page p.adjust, values of R 4.2.2 (seen)
+        assertArrayEquals(
+                Published.column("p-adjust.csv", 1), SeveralGroups.holm(Published.column("p-adjust.csv", 0)), 1e-14);
+    }
+
+    @ParameterizedTest(name = "{2}")
+    @CsvSource(delimiter = '|', textBlock = """
+        # p | adjusted | source and mark
+        .0001 .0004 .0019 .0095 .0201 .0278 .0298 .0344 .0459 .3240 .4262 .5719 .6528 .7590 1.000 | .0015 .0056 .0247 .1140 .2211 .2780 .2780 .2780 .3213 1 1 1 1 1 1 | Benjamini & Hochberg 1995 list (seen, scipy); Holm (derived)
+        .01 .04 .03 .005 | .03 .06 .06 .02 | textbook list (memory)
+        """)
+    void holmAgreesWithPublishedLists(String p, String adjusted, String source) {
+        assertArrayEquals(numbers(adjusted), SeveralGroups.holm(numbers(p)), 1e-12, source);
+    }
+
+    private static double[] numbers(String text) {
+        return Arrays.stream(text.split(" ", -1))
+                .mapToDouble(Double::parseDouble)
+                .toArray();
+    }
+
+    private static Map<String, double[]> groups(double[] a, double[] b, double[] c) {
+        Map<String, double[]> groups = new LinkedHashMap<>();
+        groups.put("run-on edge", a);
+        groups.put("wheel path", b);
+        groups.put("interior", c);
+        return groups;
+    }
+
+    @Test
+    void tellsWhichPairsDiffer() {
+        SeveralGroups several = SeveralGroups.of(
+                groups(new double[] {10, 12, 14, 16, 18}, new double[] {11, 13, 15, 17, 19}, new double[] {
+                    110, 120, 140, 160, 180
+                }));
+        assertEquals(Conclusion.DIFFERENT, several.together().conclusion());
+        List<SeveralGroups.Pair> pairs = several.pairs();
+        assertEquals(
+                List.of(Conclusion.NOT_SHOWN, Conclusion.HIGHER, Conclusion.HIGHER),
+                pairs.stream().map(SeveralGroups.Pair::conclusion).toList());
+        // 5 against 5 all apart: 2/252, times 3 (derived)
+        assertEquals(6 / 252.0, pairs.get(1).adjustedP(), 1e-15);
+        assertTrue(several.toString().contains("interior / wheel path     higher (adjusted p = 0.02381)"));
+    }
+
+    @Test
+    void pairsTooSmallToTellSaySo() {
+        SeveralGroups several =
+                SeveralGroups.of(groups(new double[] {1, 2, 3}, new double[] {4, 5, 6}, new double[] {70, 80, 90}));
+        assertTrue(several.p().isPresent());
+        assertTrue(several.pairs().stream().allMatch(pair -> pair.conclusion() == Conclusion.CANNOT_TELL));
+        assertTrue(several.toString().contains("cannot tell"));
+    }
+
+    @Test
+    void aPairShownAloneMayNotBeShownAmongSeveral() {
+        SeveralGroups several = SeveralGroups.of(
+                groups(new double[] {1, 2, 3, 4}, new double[] {11, 12, 13, 14}, new double[] {2.5, 8, 12.5, 9}));
+        SeveralGroups.Pair clearest = several.pairs().get(0);
+        assertEquals(Conclusion.HIGHER, clearest.comparison().conclusion());
+        assertEquals(Conclusion.NOT_SHOWN, clearest.conclusion());
+    }
+
+    @Test
+    void refusesEmptyGroups() {
+        assertThrows(IllegalArgumentException.class, () -> SeveralGroups.of(Map.of("a", new double[] {1})));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> SeveralGroups.of(Map.of("a", new double[] {1}, "b", new double[0])));
+    }
+}
