@@ -4,10 +4,13 @@ package dev.infiltration.check;
 
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.Instrument;
+import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Maintenance;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Ring;
 import dev.infiltration.field.Site;
+import dev.infiltration.field.Surface;
+import dev.infiltration.field.TestRun;
 import dev.infiltration.field.Visit;
 import dev.infiltration.method.Methods;
 import dev.infiltration.rate.RateEquation;
@@ -30,6 +33,8 @@ final class BookIndex {
     private final Set<String> doubledSurfaces = new HashSet<>();
     private final Map<String, Ring> rings = new HashMap<>();
     private final Set<String> doubledRings = new HashSet<>();
+    private final Map<String, Place> ringPlaces = new HashMap<>();
+    private final Map<Place, Set<String>> withheld = new HashMap<>();
     private final Map<String, Instrument> instruments = new HashMap<>();
     private final List<VisitAt> visits = new ArrayList<>();
     private final Map<Spot, List<TestAt>> spots = new LinkedHashMap<>();
@@ -41,12 +46,7 @@ final class BookIndex {
         this.methods = methods;
         this.equation = equation;
         addSurfaces();
-        for (Ring ring : book.rings()) {
-            String id = Texts.given(ring.id());
-            if (id != null && rings.putIfAbsent(id, ring) != null) {
-                doubledRings.add(id);
-            }
-        }
+        addRings();
         for (Instrument instrument : book.instruments()) {
             String id = Texts.given(instrument.id());
             if (id != null) {
@@ -56,6 +56,9 @@ final class BookIndex {
         addMaintenance();
         addVisits();
     }
+
+    private static final List<Class<?>> SCOPES =
+            List.of(TestRun.class, LocationTest.class, Visit.class, Ring.class, Surface.class);
 
     /** Where tests were made: a location of a surface; what is not named is known by the record itself. */
     record Spot(Object surface, Object location) {}
@@ -73,6 +76,18 @@ final class BookIndex {
                 if (id != null && surfaces.putIfAbsent(id, surface) != null) {
                     doubledSurfaces.add(id);
                 }
+            }
+        }
+    }
+
+    private void addRings() {
+        for (int i = 0; i < book.rings().size(); i++) {
+            String id = Texts.given(book.rings().get(i).id());
+            if (id != null && rings.putIfAbsent(id, book.rings().get(i)) != null) {
+                doubledRings.add(id);
+            }
+            if (id != null) {
+                ringPlaces.putIfAbsent(id, Place.BOOK.member("rings").entry(i));
             }
         }
     }
@@ -174,5 +189,41 @@ final class BookIndex {
     @Nullable
     Instrument instrument(@Nullable String id) {
         return id == null ? null : instruments.get(id);
+    }
+
+    /** Findings that withhold rates, by the record they bear on: a run, test, visit, ring or surface. */
+    void withhold(List<Finding> findings) {
+        for (Finding finding : findings) {
+            if (finding.effect() == Effect.NO_RATE) {
+                withheld.computeIfAbsent(scope(finding.where()), key -> new HashSet<>())
+                        .add(finding.rule());
+            }
+        }
+    }
+
+    private static Place scope(Place where) {
+        Place place = where;
+        while (!place.isBook() && SCOPES.stream().noneMatch(place::isEntryOf)) {
+            place = place.outer();
+        }
+        return place;
+    }
+
+    /** The rules whose findings withhold the rate of a prewetting or run. */
+    Set<String> withholding(PouringAt pouring) {
+        if (withheld.isEmpty()) {
+            return Set.of();
+        }
+        TestAt test = pouring.test();
+        List<Place> scopes = new ArrayList<>(
+                List.of(pouring.place(), test.place(), test.visit().place()));
+        test.visit().surface().map(SurfaceAt::place).ifPresent(scopes::add);
+        String ring = test.test().ring();
+        if (ring != null && ringPlaces.containsKey(ring)) {
+            scopes.add(ringPlaces.get(ring));
+        }
+        Set<String> rules = new HashSet<>();
+        scopes.forEach(scope -> rules.addAll(withheld.getOrDefault(scope, Set.of())));
+        return rules;
     }
 }

@@ -15,10 +15,12 @@ public final class CheckedBook {
 
     private final BookIndex index;
     private final List<Finding> findings;
+    private final Policy policy;
 
-    CheckedBook(BookIndex index, List<Finding> findings) {
+    CheckedBook(BookIndex index, List<Finding> findings, Policy policy) {
         this.index = index;
         this.findings = findings;
+        this.policy = policy;
     }
 
     /** {@return the book} */
@@ -29,6 +31,11 @@ public final class CheckedBook {
     /** {@return what was found, sorted by place} */
     public List<Finding> findings() {
         return findings;
+    }
+
+    /** {@return the policy it was checked by} */
+    public Policy policy() {
+        return policy;
     }
 
     /** {@return the visits in their surroundings} */

@@ -9,6 +9,8 @@ import dev.infiltration.rate.RateEquation;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -24,19 +26,22 @@ public final class Checker {
 
     private final Methods methods;
     private final RateEquation equation;
-    private final UserLimits limits;
+    private final Policy policy;
+    private final List<Rule> rules;
     private final @Nullable LocalDate today;
 
-    private Checker(Methods methods, RateEquation equation, UserLimits limits, @Nullable LocalDate today) {
+    private Checker(
+            Methods methods, RateEquation equation, Policy policy, List<Rule> rules, @Nullable LocalDate today) {
         this.methods = methods;
         this.equation = equation;
-        this.limits = limits;
+        this.policy = policy;
+        this.rules = List.copyOf(rules);
         this.today = today;
     }
 
-    /** {@return a checker with the built-in methods, the published equation and no limits of the user's own} */
+    /** {@return a checker with the built-in methods, the published equation and the catalogue as it is written} */
     public static Checker withDefaults() {
-        return new Checker(Methods.builtIn(), RateEquation.asPublished(), UserLimits.none(), null);
+        return new Checker(Methods.builtIn(), RateEquation.asPublished(), Policy.asWritten(), List.of(), null);
     }
 
     /**
@@ -45,16 +50,31 @@ public final class Checker {
      * @param methods the methods that visits may name
      */
     public Checker withMethods(Methods methods) {
-        return new Checker(Objects.requireNonNull(methods, "methods"), equation, limits, today);
+        return new Checker(Objects.requireNonNull(methods, "methods"), equation, policy, rules, today);
     }
 
     /**
-     * {@return this checker with limits of the user's own}
+     * {@return this checker with a policy of the user's own}
      *
-     * @param limits limits that no method states
+     * @param policy rules switched off, effects changed, limits set
      */
-    public Checker withLimits(UserLimits limits) {
-        return new Checker(methods, equation, Objects.requireNonNull(limits, "limits"), today);
+    public Checker withPolicy(Policy policy) {
+        return new Checker(methods, equation, Objects.requireNonNull(policy, "policy"), rules, today);
+    }
+
+    /**
+     * {@return this checker with one more rule}
+     *
+     * @param rule a rule of the user's own
+     * @throws IllegalArgumentException if there is one of that id already
+     */
+    public Checker withRule(Rule rule) {
+        if (rules.stream().anyMatch(other -> other.id().equals(rule.id()))) {
+            throw new IllegalArgumentException("rule: there is a rule " + rule.id() + " already");
+        }
+        List<Rule> more = new ArrayList<>(rules);
+        more.add(rule);
+        return new Checker(methods, equation, policy, more, today);
     }
 
     /**
@@ -63,7 +83,7 @@ public final class Checker {
      * @param today the day; without one, the day that has begun somewhere on earth
      */
     public Checker withToday(LocalDate today) {
-        return new Checker(methods, equation, limits, Objects.requireNonNull(today, "today"));
+        return new Checker(methods, equation, policy, rules, Objects.requireNonNull(today, "today"));
     }
 
     /**
@@ -73,15 +93,17 @@ public final class Checker {
      */
     public CheckedBook check(FieldBook book) {
         BookIndex index = new BookIndex(Objects.requireNonNull(book, "book"), methods, equation);
-        Findings findings = new Findings();
+        Findings findings = new Findings(policy);
         DataRules.judge(index, findings);
         ClockRules.maintenance(index, findings);
-        RingRules.judge(index, limits, findings);
+        RingRules.judge(index, policy.limits(), findings);
         CountRules.judge(index, findings);
         SpacingRules.judge(index, findings);
         index.spots().forEach(tests -> ClockRules.order(tests, findings));
         index.visits().stream().filter(visit -> !visit.isLaterDouble()).forEach(visit -> judge(visit, findings));
-        return new CheckedBook(index, findings.sorted());
+        List<Finding> sorted = findings.sorted();
+        index.withhold(sorted);
+        return new CheckedBook(index, sorted, policy);
     }
 
     private void judge(VisitAt visit, Findings findings) {
@@ -93,6 +115,7 @@ public final class Checker {
         VisitRules.freezing(visit, findings);
         VisitRules.mixedUnits(visit, findings);
         visit.method().ifPresent(method -> judge(visit, method, findings));
+        rules.forEach(rule -> rule.judge(visit, findings));
         visit.tests().forEach(test -> judge(test, findings));
     }
 
@@ -120,11 +143,13 @@ public final class Checker {
             judgePreWet(preWet, method, findings);
         }
         test.runs().forEach(run -> judgeRun(run, method, findings));
+        rules.forEach(rule -> rule.judge(test, findings));
     }
 
-    private static void judgePreWet(PouringAt preWet, @Nullable TestMethod method, Findings findings) {
+    private void judgePreWet(PouringAt preWet, @Nullable TestMethod method, Findings findings) {
         ClockRules.judge(preWet, findings);
         PouringRules.discontinued(preWet, findings);
+        rules.forEach(rule -> rule.judge(preWet, findings));
         if (method != null) {
             PouringRules.preWetMass(preWet, method, findings);
             PouringRules.head(preWet, method, findings);
@@ -143,7 +168,8 @@ public final class Checker {
         PouringRules.discontinued(run, findings);
         PouringRules.endUnrecorded(run, findings);
         PouringRules.event(run, findings);
-        RatioRules.judge(run, limits, findings);
+        rules.forEach(rule -> rule.judge(run, findings));
+        RatioRules.judge(run, policy.limits(), findings);
         if (method != null) {
             PouringRules.mass(run, method, findings);
             PouringRules.poursDisagree(run, method, findings);

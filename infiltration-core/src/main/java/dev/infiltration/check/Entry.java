@@ -458,6 +458,20 @@ enum Entry {
         return remedy;
     }
 
+    /** {@return the rule of an id} */
+    static Entry of(String id) {
+        int position = IDS.indexOf(id);
+        if (position < 0) {
+            throw new IllegalArgumentException("rule: the catalogue has no rule " + id);
+        }
+        return values()[position];
+    }
+
+    /** Whether a finding of this rule may withhold a rate as the catalogue has it. */
+    boolean canWithhold() {
+        return effect == NO_RATE || this == DATA_REQUIRED || this == DATA_DUPLICATE;
+    }
+
     /** {@return the position of a rule in the catalogue; rules of users come last} */
     static int order(String id) {
         int position = IDS.indexOf(id);

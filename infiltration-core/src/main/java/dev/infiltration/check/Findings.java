@@ -18,7 +18,12 @@ import javax.measure.Quantity;
 /** Findings as they are made: one for a rule and place. */
 final class Findings {
 
+    private final Policy policy;
     private final List<Finding> found = new ArrayList<>();
+
+    Findings(Policy policy) {
+        this.policy = policy;
+    }
 
     /** A finding whose texts are the catalogue's. */
     void add(Entry entry, Place where, String subject, String observed, String allowed, Basis basis) {
@@ -46,8 +51,7 @@ final class Findings {
         String message = entry.wrong()
                 + (observed.isEmpty() ? "" : ": " + observed)
                 + (allowed.isEmpty() ? "" : " (allowed: " + allowed + ")");
-        found.add(new Finding(
-                entry.id(), effect, bias, where, subject, observed, allowed, message, entry.remedy(), basis));
+        add(new Finding(entry.id(), effect, bias, where, subject, observed, allowed, message, entry.remedy(), basis));
     }
 
     /** A finding for a reading outside its band. */
@@ -59,7 +63,7 @@ final class Findings {
     }
 
     void add(Finding finding) {
-        found.add(finding);
+        policy.apply(finding).ifPresent(found::add);
     }
 
     /**

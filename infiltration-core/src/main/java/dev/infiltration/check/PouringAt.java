@@ -62,12 +62,13 @@ public final class PouringAt {
     public RateOutcome outcome() {
         RateOutcome bare = test.visit().book().equation().rate(test.ringOrNull(), pouring);
         Set<Entry> obstacles = test.obstacles();
-        boolean isWithheld = !obstacles.isEmpty() || bare instanceof RateOutcome.Withheld;
-        return isWithheld ? new RateOutcome.Withheld(withholding(obstacles, bare)) : bare;
+        Set<String> raised = test.visit().book().withholding(this);
+        boolean isWithheld = !obstacles.isEmpty() || !raised.isEmpty() || bare instanceof RateOutcome.Withheld;
+        return isWithheld ? new RateOutcome.Withheld(withholding(obstacles, raised, bare)) : bare;
     }
 
-    private List<String> withholding(Set<Entry> obstacles, RateOutcome bare) {
-        Set<String> ids = new LinkedHashSet<>();
+    private List<String> withholding(Set<Entry> obstacles, Set<String> raised, RateOutcome bare) {
+        Set<String> ids = new LinkedHashSet<>(raised);
         obstacles.forEach(entry -> ids.add(entry.id()));
         if (bare instanceof RateOutcome.Withheld) {
             ids.addAll(bare.reasons());

@@ -81,6 +81,11 @@ public final class ReviewJson {
         list("runs", review.runs(), this::run);
         list("locations", review.locations(), this::location);
         list("surfaces", review.surfaces(), this::surface);
+        if (!review.policyChanges().isEmpty()) {
+            json.writeArrayPropertyStart("policy");
+            review.policyChanges().forEach(json::writeString);
+            json.writeEndArray();
+        }
         json.writeEndObject();
     }
 

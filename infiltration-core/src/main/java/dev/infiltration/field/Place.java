@@ -93,6 +93,20 @@ public final class Place implements Comparable<Place> {
         return parent == null ? this : parent;
     }
 
+    /** {@return whether this is the book itself} */
+    public boolean isBook() {
+        return parent == null;
+    }
+
+    /**
+     * {@return whether this is an entry of a list of such records}
+     *
+     * @param record the class of the records
+     */
+    public boolean isEntryOf(Class<?> record) {
+        return isEntry && type == record;
+    }
+
     /**
      * {@return whether this is {@code other} or stands inside it}
      *

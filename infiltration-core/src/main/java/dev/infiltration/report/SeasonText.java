@@ -44,6 +44,7 @@ public final class SeasonText {
     public static String of(Review review) {
         SeasonText season = new SeasonText(review);
         season.heading();
+        season.policy();
         season.problems();
         season.bookFindings();
         review.surfaces().forEach(season::visit);
@@ -77,6 +78,13 @@ public final class SeasonText {
 
     private static String count(int number, String noun) {
         return number + " " + noun + (number == 1 ? "" : "s");
+    }
+
+    private void policy() {
+        if (!review.policyChanges().isEmpty()) {
+            line(NEWLINE, "Rules changed by the user");
+            review.policyChanges().forEach(change -> line("  ", change));
+        }
     }
 
     private void problems() {

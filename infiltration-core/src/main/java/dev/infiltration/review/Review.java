@@ -38,6 +38,7 @@ public final class Review {
     private final FieldBook book;
     private final List<Problem> problems;
     private final List<Finding> findings;
+    private final List<String> policyChanges;
     private final List<RunRate> runs = new ArrayList<>();
     private final Map<String, RunRate> runsByPointer = new HashMap<>();
     private final List<LocationRate> locations = new ArrayList<>();
@@ -48,6 +49,7 @@ public final class Review {
         this.book = checked.book();
         this.problems = problems;
         this.gaps = gaps;
+        this.policyChanges = checked.policy().changes();
         this.findings = checked.findings().stream()
                 .map(finding -> gaps.isEmpty()
                         ? finding
@@ -106,6 +108,11 @@ public final class Review {
     /** {@return what could not be read, in order of place} */
     public List<Problem> problems() {
         return problems;
+    }
+
+    /** {@return what the policy has otherwise than the catalogue, a line each} */
+    public List<String> policyChanges() {
+        return policyChanges;
     }
 
     /** {@return every finding, sorted by place and then as the catalogue lists the rules} */

@@ -1,0 +1,156 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.check;
+
+import dev.infiltration.field.Place;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * A rule of a user's own: one function over a visit, a test, a prewetting or a run in its surroundings.
+ *
+ * <p>Its id starts with a name of the user's own, {@code harrow.sealant}; its findings show up like any other, after those of
+ * the catalogue at the same place. Void prewettings and runs are not shown to it, nor visits whose id an earlier one has.
+ *
+ * <pre>{@code
+ * Rule photographed = Rule.onTest("harrow.photo", Effect.CAUTION, test ->
+ *         test.test().photos().isEmpty() ? Optional.of(Remark.of("no photograph")) : Optional.empty());
+ * Checker checker = Checker.withDefaults().withRule(photographed);
+ * }</pre>
+ */
+public final class Rule {
+
+    private static final Set<String> TAKEN = Set.of("data", "ring", "visit", "test", "prewet", "run", "rate", "report");
+
+    private final String id;
+    private final Effect effect;
+    private final Bias bias;
+    private final Function<VisitAt, Optional<Remark>> onVisit;
+    private final Function<TestAt, Optional<Remark>> onTest;
+    private final Function<PouringAt, Optional<Remark>> onPouring;
+
+    private Rule(
+            String id,
+            Effect effect,
+            Bias bias,
+            Function<VisitAt, Optional<Remark>> onVisit,
+            Function<TestAt, Optional<Remark>> onTest,
+            Function<PouringAt, Optional<Remark>> onPouring) {
+        this.id = id;
+        this.effect = effect;
+        this.bias = bias;
+        this.onVisit = onVisit;
+        this.onTest = onTest;
+        this.onPouring = onPouring;
+    }
+
+    private static Rule of(
+            String id,
+            Effect effect,
+            Function<VisitAt, Optional<Remark>> onVisit,
+            Function<TestAt, Optional<Remark>> onTest,
+            Function<PouringAt, Optional<Remark>> onPouring) {
+        int dot = id.indexOf('.');
+        if (dot < 1 || dot == id.length() - 1 || TAKEN.contains(id.substring(0, dot))) {
+            throw new IllegalArgumentException(
+                    "id: expected a name of your own, a dot and the rule's name, not one of " + TAKEN + ", got " + id);
+        }
+        return new Rule(id, Objects.requireNonNull(effect, "effect"), Bias.NONE, onVisit, onTest, onPouring);
+    }
+
+    /**
+     * {@return a rule over visits}
+     *
+     * @param id     its id, in a namespace of the user's own
+     * @param effect how much its findings weigh
+     * @param judge  what there is to say of a visit
+     */
+    public static Rule onVisit(String id, Effect effect, Function<VisitAt, Optional<Remark>> judge) {
+        return of(id, effect, judge, test -> Optional.empty(), pouring -> Optional.empty());
+    }
+
+    /**
+     * {@return a rule over tests}
+     *
+     * @param id     its id, in a namespace of the user's own
+     * @param effect how much its findings weigh
+     * @param judge  what there is to say of a test
+     */
+    public static Rule onTest(String id, Effect effect, Function<TestAt, Optional<Remark>> judge) {
+        return of(id, effect, visit -> Optional.empty(), judge, pouring -> Optional.empty());
+    }
+
+    /**
+     * {@return a rule over prewettings}
+     *
+     * @param id     its id, in a namespace of the user's own
+     * @param effect how much its findings weigh
+     * @param judge  what there is to say of a prewetting
+     */
+    public static Rule onPreWet(String id, Effect effect, Function<PouringAt, Optional<Remark>> judge) {
+        return of(
+                id,
+                effect,
+                visit -> Optional.empty(),
+                test -> Optional.empty(),
+                pouring -> pouring.isRun() ? Optional.empty() : judge.apply(pouring));
+    }
+
+    /**
+     * {@return a rule over runs}
+     *
+     * @param id     its id, in a namespace of the user's own
+     * @param effect how much its findings weigh
+     * @param judge  what there is to say of a run
+     */
+    public static Rule onRun(String id, Effect effect, Function<PouringAt, Optional<Remark>> judge) {
+        return of(
+                id,
+                effect,
+                visit -> Optional.empty(),
+                test -> Optional.empty(),
+                pouring -> pouring.isRun() ? judge.apply(pouring) : Optional.empty());
+    }
+
+    /**
+     * {@return this rule saying which way its matter moves the rate}
+     *
+     * @param bias what the matter does to the rate
+     */
+    public Rule withBias(Bias bias) {
+        return new Rule(id, effect, Objects.requireNonNull(bias, "bias"), onVisit, onTest, onPouring);
+    }
+
+    /** {@return the id} */
+    public String id() {
+        return id;
+    }
+
+    void judge(VisitAt visit, Findings findings) {
+        add(onVisit.apply(visit), visit.place(), visit.subject(), findings);
+    }
+
+    void judge(TestAt test, Findings findings) {
+        add(onTest.apply(test), test.place(), test.subject(), findings);
+    }
+
+    void judge(PouringAt pouring, Findings findings) {
+        add(onPouring.apply(pouring), pouring.place(), pouring.subject(), findings);
+    }
+
+    private void add(Optional<Remark> remark, Place where, String subject, Findings findings) {
+        remark.ifPresent(said -> findings.add(new Finding(
+                id,
+                effect,
+                bias,
+                where,
+                subject,
+                said.observed(),
+                said.allowed(),
+                said.message(),
+                said.remedy(),
+                Bases.USER)));
+    }
+}
