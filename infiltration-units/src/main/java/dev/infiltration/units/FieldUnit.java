@@ -150,7 +150,8 @@ public final class FieldUnit<Q extends Quantity<Q>> {
      * @return the unit, or empty when {@code text} is no unit of that kind
      */
     public static <Q extends Quantity<Q>> Optional<FieldUnit<Q>> parse(String text, Class<Q> kind) {
-        return Spellings.of(text, kind);
+        Objects.requireNonNull(kind, "kind");
+        return parse(text).flatMap(unit -> unit.as(kind));
     }
 
     /**
@@ -160,7 +161,7 @@ public final class FieldUnit<Q extends Quantity<Q>> {
      * @return the unit, or empty when {@code text} is none of the table
      */
     public static Optional<FieldUnit<?>> parse(String text) {
-        return Spellings.of(text);
+        return Spellings.of(Objects.requireNonNull(text, "text"));
     }
 
     /**
@@ -181,6 +182,11 @@ public final class FieldUnit<Q extends Quantity<Q>> {
     /** {@return the UCUM code, case-sensitive: {@code [in_i]}} */
     public String code() {
         return code;
+    }
+
+    /** {@return every text that is read as this unit, its code first} */
+    public List<String> spellings() {
+        return Spellings.of(this);
     }
 
     /** {@return the symbol printed for people: {@code in}} */

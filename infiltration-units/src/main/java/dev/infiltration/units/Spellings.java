@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.units;
 
-import java.util.HashMap;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.measure.Quantity;
 
 /** What is read as which unit: the UCUM codes and, per kind of quantity, the spellings of the trade. */
 final class Spellings {
@@ -54,12 +54,15 @@ final class Spellings {
         return Optional.ofNullable(BY_TEXT.get(text));
     }
 
-    static <Q extends Quantity<Q>> Optional<FieldUnit<Q>> of(String text, Class<Q> kind) {
-        return of(text).flatMap(unit -> unit.as(kind));
+    static List<String> of(FieldUnit<?> unit) {
+        return BY_TEXT.entrySet().stream()
+                .filter(spelled -> spelled.getValue() == unit)
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     private static Map<String, FieldUnit<?>> byText() {
-        Map<String, FieldUnit<?>> table = new HashMap<>();
+        Map<String, FieldUnit<?>> table = new LinkedHashMap<>();
         UNITS.forEach(unit -> add(table, unit, unit.code()));
         add(table, FieldUnit.INCH, "in", "inch", "inches", "\"");
         add(table, FieldUnit.FOOT, "ft", "foot", "feet");
@@ -78,10 +81,10 @@ final class Spellings {
         add(table, FieldUnit.INCH_PER_HOUR, "in/h", "in/hr");
         add(table, FieldUnit.MILLIMETRE_PER_HOUR, "mm/hr");
         add(table, FieldUnit.LITRE_PER_SECOND_HECTARE, "L/(s.ha)");
-        return Map.copyOf(table);
+        return Collections.unmodifiableMap(table);
     }
 
-    /** No spelling serves two kinds; one that did would need a table per kind. */
+    /** No spelling stands for two units. */
     private static void add(Map<String, FieldUnit<?>> table, FieldUnit<?> unit, String... spellings) {
         for (String spelling : spellings) {
             if (table.put(spelling, unit) != null) {
