@@ -55,7 +55,7 @@ public record Reading<Q extends Quantity<Q>>(
      * @throws NumberFormatException if {@code digits} is no decimal number
      */
     public static <Q extends Quantity<Q>> Reading<Q> of(String digits, FieldUnit<Q> unit) {
-        return of(new BigDecimal(digits), unit);
+        return of(new BigDecimal(Objects.requireNonNull(digits, "digits")), unit);
     }
 
     /**
@@ -68,7 +68,7 @@ public record Reading<Q extends Quantity<Q>>(
      * @throws IllegalArgumentException if the quantity's value is not finite
      */
     public static <Q extends Quantity<Q>> Reading<Q> of(Quantity<Q> quantity, Class<Q> kind) {
-        return MeasureUnits.reading(quantity, kind);
+        return MeasureUnits.reading(Objects.requireNonNull(quantity, "quantity"), Objects.requireNonNull(kind, "kind"));
     }
 
     /**
@@ -125,7 +125,7 @@ public record Reading<Q extends Quantity<Q>>(
      * @return negative, zero or positive as this amount is less than, equal to or greater than the other
      */
     public int compareAmount(Reading<Q> other) {
-        return unit.compare(value, other.value, other.unit);
+        return unit.compare(value, Objects.requireNonNull(other, "other").value, other.unit);
     }
 
     /** {@return whether the number is above zero} */
