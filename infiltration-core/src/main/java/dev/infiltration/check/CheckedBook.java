@@ -13,14 +13,14 @@ import java.util.List;
  */
 public final class CheckedBook {
 
+    private final Checker checker;
     private final BookIndex index;
     private final List<Finding> findings;
-    private final Policy policy;
 
-    CheckedBook(BookIndex index, List<Finding> findings, Policy policy) {
+    CheckedBook(Checker checker, BookIndex index, List<Finding> findings) {
+        this.checker = checker;
         this.index = index;
         this.findings = findings;
-        this.policy = policy;
     }
 
     /** {@return the book} */
@@ -35,7 +35,7 @@ public final class CheckedBook {
 
     /** {@return the policy it was checked by} */
     public Policy policy() {
-        return policy;
+        return checker.policy();
     }
 
     /** {@return the visits in their surroundings} */
@@ -50,6 +50,11 @@ public final class CheckedBook {
      */
     public List<Series> series(TestAt test) {
         return index.series(test);
+    }
+
+    /** {@return what checks one test of this book while somebody types} */
+    public Typing typing() {
+        return new Typing(checker, index);
     }
 
     /** {@return the order in which the catalogue lists rules; rules of users come last} */

@@ -92,18 +92,36 @@ public final class Checker {
      * @param book the book
      */
     public CheckedBook check(FieldBook book) {
-        BookIndex index = new BookIndex(Objects.requireNonNull(book, "book"), methods, equation);
+        BookIndex index = BookIndex.of(new Register(Objects.requireNonNull(book, "book"), methods, equation));
         Findings findings = new Findings(policy);
         DataRules.judge(index, findings);
         ClockRules.maintenance(index, findings);
         RingRules.judge(index, policy.limits(), findings);
         CountRules.judge(index, findings);
         SpacingRules.judge(index, findings);
-        index.spots().forEach(tests -> ClockRules.order(tests, findings));
+        index.spots().values().forEach(tests -> ClockRules.order(tests, findings));
         index.visits().stream().filter(visit -> !visit.isLaterDouble()).forEach(visit -> judge(visit, findings));
         List<Finding> sorted = findings.sorted();
         index.withhold(sorted);
-        return new CheckedBook(index, sorted, policy);
+        return new CheckedBook(this, index, sorted);
+    }
+
+    Policy policy() {
+        return policy;
+    }
+
+    /** What is found at a test, by itself and beside its neighbours. */
+    List<Finding> check(BookIndex neighbours, TestAt test, boolean isLaterDouble) {
+        Findings findings = new Findings(policy);
+        if (isLaterDouble) {
+            DataRules.doubled(test, findings);
+        }
+        ClockRules.order(neighbours.spots().getOrDefault(BookIndex.spot(test), List.of()), findings);
+        SpacingRules.judge(neighbours, findings);
+        judge(test, findings);
+        return findings.sorted().stream()
+                .filter(finding -> finding.where().isWithin(test.place()))
+                .toList();
     }
 
     private void judge(VisitAt visit, Findings findings) {

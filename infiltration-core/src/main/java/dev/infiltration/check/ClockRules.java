@@ -51,7 +51,7 @@ final class ClockRules {
             Maintenance entry = book.maintenance().get(i);
             Place place = Place.BOOK.member("maintenance").entry(i);
             String subject = Texts.orPosition(entry.id(), "maintenance", i);
-            SurfaceAt surface = index.surface(entry.surface());
+            SurfaceAt surface = index.register().surface(entry.surface());
             ZoneId zone = surface == null ? null : surface.zone();
             existsOnce(entry.start(), zone, place, subject, findings);
             existsOnce(entry.end(), zone, place, subject, findings);

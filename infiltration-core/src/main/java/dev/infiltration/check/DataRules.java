@@ -82,10 +82,18 @@ final class DataRules {
             for (TestAt test : visit.tests()) {
                 String id = Texts.given(test.test().id());
                 if (id != null && !met.add(id)) {
-                    findings.add(Entry.DATA_DUPLICATE, test.place(), test.subject(), "a second test " + id);
+                    doubled(test, findings);
                 }
             }
         }
+    }
+
+    static void doubled(TestAt test, Findings findings) {
+        findings.add(
+                Entry.DATA_DUPLICATE,
+                test.place(),
+                test.subject(),
+                "a second test " + test.test().id());
     }
 
     private void rings(List<Ring> rings) {
@@ -110,7 +118,7 @@ final class DataRules {
             Maintenance entry = entries.get(i);
             Place place = Place.BOOK.member("maintenance").entry(i);
             String subject = Texts.orPosition(entry.id(), "maintenance", i);
-            SurfaceAt surface = index.surface(entry.surface());
+            SurfaceAt surface = index.register().surface(entry.surface());
             String named = Texts.given(entry.surface());
             if (named != null && surface == null) {
                 findings.add(
@@ -140,7 +148,7 @@ final class DataRules {
         }
         List<String> instruments = at.visit().instruments();
         for (int i = 0; i < instruments.size(); i++) {
-            if (at.book().instrument(instruments.get(i)) == null) {
+            if (at.book().register().instrument(instruments.get(i)) == null) {
                 Place where = place.member("instruments").entry(i);
                 String observed = "no instrument " + instruments.get(i);
                 findings.add(Entry.DATA_REFERENCE, Effect.CAUTION, where, at.subject(), observed);

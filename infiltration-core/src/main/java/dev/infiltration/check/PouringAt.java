@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
@@ -60,7 +61,7 @@ public final class PouringAt {
 
     /** {@return what it comes to, with the ids of the rules that withhold or bound the rate in the order of the catalogue} */
     public RateOutcome outcome() {
-        RateOutcome bare = test.visit().book().equation().rate(test.ringOrNull(), pouring);
+        RateOutcome bare = test.visit().book().register().equation().rate(test.ringOrNull(), pouring);
         Set<Entry> obstacles = test.obstacles();
         Set<String> raised = test.visit().book().withholding(this);
         boolean isWithheld = !obstacles.isEmpty() || !raised.isEmpty() || bare instanceof RateOutcome.Withheld;
@@ -110,11 +111,9 @@ public final class PouringAt {
         return delay == null || delay.value().signum() < 0 ? null : Span.seconds(delay);
     }
 
+    /** The series it stands in; a void prewetting stands in none. */
     Series series() {
-        if (series == null) {
-            test.visit().book().series(test);
-        }
-        return java.util.Objects.requireNonNull(series);
+        return Objects.requireNonNull(series);
     }
 
     void standIn(Series series) {

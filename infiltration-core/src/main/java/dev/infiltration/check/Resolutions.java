@@ -40,7 +40,7 @@ final class Resolutions {
     /** {@return the instruments that a visit names} */
     static Stream<Instrument> named(VisitAt visit) {
         return visit.visit().instruments().stream()
-                .map(visit.book()::instrument)
+                .map(visit.book().register()::instrument)
                 .filter(Objects::nonNull);
     }
 

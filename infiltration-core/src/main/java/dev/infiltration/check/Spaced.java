@@ -53,7 +53,11 @@ final class Spaced {
         }
         TestMethod known = test.visit().methodOrNull();
         TestMethod method = known == null
-                ? test.visit().book().methods().forSurface(surface.surface().type())
+                ? test.visit()
+                        .book()
+                        .register()
+                        .methods()
+                        .forSurface(surface.surface().type())
                 : known;
         return new Spaced(test, id, location, method);
     }

@@ -81,7 +81,7 @@ public final class TestAt {
 
     @Nullable
     Ring ringOrNull() {
-        return visit.book().ring(test.ring());
+        return visit.book().register().ring(test.ring());
     }
 
     @Nullable
@@ -152,7 +152,7 @@ public final class TestAt {
         } else if (!ring.isUsable()) {
             obstacles.add(Entry.RING_UNUSABLE);
         }
-        if (visit.book().isDoubledRing(test.ring())) {
+        if (visit.book().register().isDoubledRing(test.ring())) {
             obstacles.add(Entry.DATA_DUPLICATE);
         }
     }

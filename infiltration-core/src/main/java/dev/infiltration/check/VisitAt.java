@@ -30,7 +30,7 @@ public final class VisitAt {
         this.index = index;
         this.visit = visit;
         this.isLaterDouble = isLaterDouble;
-        this.surface = book.surface(visit.surface());
+        this.surface = book.register().surface(visit.surface());
         this.method = methodOf(book, visit, surface);
         this.tests = new ArrayList<>(visit.tests().size());
         for (int i = 0; i < visit.tests().size(); i++) {
@@ -41,10 +41,10 @@ public final class VisitAt {
     private static @Nullable TestMethod methodOf(BookIndex book, Visit visit, @Nullable SurfaceAt surface) {
         String named = Texts.given(visit.method());
         if (named != null) {
-            return book.methods().find(named).orElse(null);
+            return book.register().methods().find(named).orElse(null);
         }
         Surface.Type type = surface == null ? null : surface.surface().type();
-        return book.methods().forSurface(type);
+        return book.register().methods().forSurface(type);
     }
 
     /** {@return the book it stands in} */
@@ -117,7 +117,7 @@ public final class VisitAt {
         if (named != null && surface == null) {
             obstacles.add(Entry.DATA_REFERENCE);
         }
-        if (isLaterDouble || book.isDoubledSurface(named)) {
+        if (isLaterDouble || book.register().isDoubledSurface(named)) {
             obstacles.add(Entry.DATA_DUPLICATE);
         }
         return obstacles;

@@ -36,7 +36,10 @@ final class VisitRules {
             findings.add(Entry.VISIT_METHOD_UNRECORDED, at.place(), at.subject(), observed);
         } else if (method == null) {
             String known = String.join(
-                    ", ", at.book().methods().all().stream().map(TestMethod::id).toList());
+                    ", ",
+                    at.book().register().methods().all().stream()
+                            .map(TestMethod::id)
+                            .toList());
             findings.add(
                     Entry.VISIT_METHOD_UNKNOWN,
                     at.place(),

@@ -3,7 +3,11 @@
 package dev.infiltration.method;
 
 import dev.infiltration.field.Surface;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.UnitSystem;
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -72,6 +76,16 @@ public final class Methods {
      */
     public Optional<TestMethod> find(String name) {
         return known.stream().filter(method -> method.isNamed(name)).findFirst();
+    }
+
+    /** {@return the longest time, in seconds, for which any method asks for a clear distance between locations} */
+    public BigDecimal longestSpacingTime() {
+        return known.stream()
+                .map(method -> method.spacingTime().in(UnitSystem.NEITHER).lowest())
+                .filter(Objects::nonNull)
+                .map(time -> time.exactIn(FieldUnit.SECOND))
+                .max(Comparator.naturalOrder())
+                .orElse(BigDecimal.ZERO);
     }
 
     /**
