@@ -32,6 +32,13 @@ public record LocationCount(List<Step> si, List<Step> inchPound, Basis basis) {
     public record Step(
             int adds, @Nullable Reading<Area> per, @Nullable Reading<Area> upTo) {
 
+        /** {@return the step for people: {@code 1 per 1000 m²}} */
+        @Override
+        public String toString() {
+            String each = per == null ? String.valueOf(adds) : adds + " per " + per + " or fraction";
+            return upTo == null ? each : each + " up to " + upTo;
+        }
+
         private BigDecimal locations(BigDecimal area, BigDecimal from, FieldUnit<Area> unit) {
             if (per == null) {
                 return BigDecimal.valueOf(adds);

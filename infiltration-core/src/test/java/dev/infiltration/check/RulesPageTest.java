@@ -1,0 +1,146 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import dev.infiltration.method.Band;
+import dev.infiltration.method.MassStep;
+import dev.infiltration.method.Methods;
+import dev.infiltration.method.TestMethod;
+import java.io.IOException;
+import java.lang.reflect.RecordComponent;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/** Holds {@code docs/rules.md} to the catalogue and the methods' data. */
+class RulesPageTest {
+
+    private static final Path PAGE = Path.of("..", "docs", "rules.md");
+
+    @Test
+    void pageSaysWhatTheCodeDoes() throws IOException {
+        String page = page();
+        if (Boolean.getBoolean("docs.write")) {
+            Files.writeString(PAGE, page);
+        }
+        assertEquals(page, Files.readString(PAGE), "run again with -Ddocs.write=true");
+    }
+
+    private static String page() {
+        StringBuilder page = new StringBuilder(HEAD);
+        for (Entry entry : Entry.values()) {
+            row(
+                    page,
+                    "`" + entry.id() + "`",
+                    entry.holds(),
+                    effect(entry),
+                    entry.bias().name(),
+                    entry.remedy());
+        }
+        page.append(METHODS);
+        Methods.builtIn().all().forEach(method -> method(page, method));
+        return page.append(FOOT).toString();
+    }
+
+    private static String effect(Entry entry) {
+        boolean isBoth = entry.canWithhold() && entry.effect() != Effect.NO_RATE;
+        return entry.effect().name() + (isBoth ? ", or NO_RATE where no rate can rest on it" : "");
+    }
+
+    private static void method(StringBuilder page, TestMethod method) {
+        page.append("\n### `")
+                .append(method.id())
+                .append("`\n\n")
+                .append(method.designation())
+                .append(": ");
+        page.append(method.verification()).append(".\n\n");
+        row(page, "what", "SI", "inch-pound", "basis");
+        row(page, "---", "---", "---", "---");
+        for (RecordComponent component : TestMethod.class.getRecordComponents()) {
+            if (component.getType() == Band.class) {
+                band(page, component.getName(), (Band<?>) read(component, method));
+            }
+            if (component.getName().equals("massSteps")) {
+                method.massSteps().forEach(step -> step(page, step));
+            }
+        }
+        row(
+                page,
+                "`runsPerDay`",
+                "at most " + method.runsPerDay(),
+                "at most " + method.runsPerDay(),
+                Bases.RUNS_A_DAY.toString());
+        row(
+                page,
+                "`locationCount`",
+                method.locationCount().si().toString(),
+                method.locationCount().inchPound().toString(),
+                method.locationCount().basis().toString());
+    }
+
+    private static Object read(RecordComponent component, TestMethod method) {
+        try {
+            return component.getAccessor().invoke(method);
+        } catch (ReflectiveOperationException broken) {
+            throw new LinkageError("cannot read " + component, broken);
+        }
+    }
+
+    private static void step(StringBuilder page, MassStep step) {
+        String when = step.below() == null ? "any longer prewetting" : "prewetting below " + step.below();
+        band(page, "massSteps", when, step.mass());
+    }
+
+    private static void band(StringBuilder page, String name, Band<?> band) {
+        band(page, name, "", band);
+    }
+
+    private static void band(StringBuilder page, String name, String when, Band<?> band) {
+        String what = "`" + name + "`" + (when.isEmpty() ? "" : ", " + when);
+        row(
+                page,
+                what,
+                band.si().toString(),
+                band.inchPound().toString(),
+                band.basis().toString());
+    }
+
+    private static void row(StringBuilder page, String... cells) {
+        page.append("| ").append(String.join(" | ", cells)).append(" |\n");
+    }
+
+    private static final String HEAD = """
+            # Rules
+
+            Every rule of the catalogue, in the order in which findings at one place are listed. Ids are stable. The bias says
+            what the matter does to the rate: a pass that rests on RAISES is no pass for acceptance, a fail that rests on LOWERS
+            is no fail. A rule whose inputs are absent says nothing unless it speaks of the absence.
+
+            This page is written from the code and compared with it on every build; this writes it anew:
+
+                mvn -o test -pl infiltration-core -am -Dtest=RulesPageTest -Ddocs.write=true -Dsurefire.failIfNoSpecifiedTests=false
+
+            | id | holds when | effect if not | bias | what can be done |
+            |---|---|---|---|---|
+            """;
+
+    private static final String METHODS = """
+
+            ## Limits of the built-in methods
+
+            A reading is judged by the limits of the unit system it was written in; bounds are included; comparison is by exact
+            decimals. Clauses are those of C1701; C1781 is believed to be the same. Values marked memory were not read in the
+            licensed edition: the latest licensed edition and the engineer of record govern.
+            """;
+
+    private static final String FOOT = """
+
+            ## Rules of your own
+
+            A rule of your own is one function, `Rule.onRun("harrow.sealant", Effect.CAUTION, run -> …)`, in a namespace of your
+            own; see `Rule`. A `Policy` switches rules off, changes their effects and sets the limits that no method states
+            (`ring.out-of-round`, `run.pair-spread`, `run.prewet-ratio`); every review lists what was changed.
+            """;
+}
