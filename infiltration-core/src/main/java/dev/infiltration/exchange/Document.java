@@ -1,0 +1,93 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+
+package dev.infiltration.exchange;
+
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JsonToken;
+
+/**
+ * A kind of document: an object of a stated format that holds a record.
+ *
+ * @param <R> the record
+ */
+final class Document<R> {
+
+    private final Class<R> type;
+    private final String format;
+    private final RecordReader<R> reader;
+
+    private Document(Class<R> type, String format, RecordReader<R> reader) {
+        this.type = type;
+        this.format = format;
+        this.reader = reader;
+    }
+
+    /** {@return documents that hold {@code type}, part of which may be left out} */
+    static <R> Document<R> of(Class<R> type, String format) {
+        return new Document<>(type, format, RecordReader.of(type, Map.of()).withKey("format", format(format)));
+    }
+
+    /** {@return these documents, read as a whole or not at all} */
+    Document<R> whole() {
+        return new Document<>(type, format, reader.asEntry(Entry.DOCUMENT));
+    }
+
+    /** {@return these documents, in which {@code key} is unknown} */
+    Document<R> without(String key) {
+        return new Document<>(type, format, reader.withoutKey(key));
+    }
+
+    private static ValueReader format(String format) {
+        return (pass, token) -> {
+            if (token == JsonToken.VALUE_STRING && pass.tokens().text().equals(format)) {
+                pass.meetFormat();
+            } else {
+                pass.reportWhole(
+                        pass.tokens().offset(),
+                        pass.tokens().pointer(),
+                        pass.tokens().found(),
+                        expected(format));
+                pass.tokens().skip();
+            }
+            return null;
+        };
+    }
+
+    private static String expected(String format) {
+        return "the format \"" + format + '"';
+    }
+
+    /** {@return what can be read of {@code text}} */
+    Content<R> read(Text text, ReadLimits limits) {
+        Content<Object> content = Content.of(text, "", limits, this::read);
+        return new Content<>(
+                content.value() == null ? null : type.cast(content.value()), content.faults(), content.gaps());
+    }
+
+    private @Nullable Object read(Pass pass) {
+        @Nullable JsonToken token = pass.tokens().next();
+        if (token == null) {
+            return null;
+        }
+        int start = pass.tokens().offset();
+        if (token != JsonToken.START_OBJECT) {
+            pass.reportWhole(start, "", pass.tokens().found(), "an object of " + expected(format));
+            return null;
+        }
+        @Nullable Object value = reader.readDocument(pass);
+        if (!pass.hasFormat() && pass.whole() == null) {
+            reportNoFormat(pass, start);
+        }
+        return value;
+    }
+
+    private void reportNoFormat(Pass pass, int start) {
+        if (pass.tokens().ended()) {
+            pass.reportWholeCut();
+        } else {
+            pass.reportWhole(start, "", "no format", expected(format));
+        }
+    }
+}

@@ -1,0 +1,233 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+
+package dev.infiltration.exchange;
+
+import dev.infiltration.field.FieldBook;
+import dev.infiltration.field.Gaps;
+import dev.infiltration.field.ReadBook;
+import dev.infiltration.field.Visit;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Field books as JSON: one document, or line by line with a visit a line.
+ *
+ * <p>Reading throws nothing for what a document holds: what cannot be read is a {@link dev.infiltration.field.Problem}
+ * with its place, and all else is read. Bytes are UTF-8 unless a byte-order mark says UTF-16 or UTF-32. Numbers keep their
+ * digits. Reading and writing hang on no locale, time zone or default encoding.
+ */
+public final class FieldBookJson {
+
+    /** What {@code format} says in a field book of this version. */
+    public static final String FORMAT = "infiltration-field-book/1";
+
+    static final Document<FieldBook> BOOK = Document.of(FieldBook.class, FORMAT);
+
+    private final ReadLimits limits;
+
+    private FieldBookJson(ReadLimits limits) {
+        this.limits = limits;
+    }
+
+    /** {@return field books within the limits that no real book meets} */
+    public static FieldBookJson withDefaults() {
+        return new FieldBookJson(ReadLimits.withDefaults());
+    }
+
+    /**
+     * {@return field books within other limits}
+     *
+     * @param limits how large a document may be
+     */
+    public FieldBookJson withLimits(ReadLimits limits) {
+        return new FieldBookJson(Objects.requireNonNull(limits, "limits"));
+    }
+
+    /**
+     * Reads a document.
+     *
+     * @param json the document
+     * @return the book as far as it can be read, and every problem
+     */
+    public ReadBook read(String json) {
+        return read(Text.of(json, limits.documentLength()));
+    }
+
+    /**
+     * Reads a document to the end of the stream, which stays open.
+     *
+     * @param json the document's bytes
+     * @return the book as far as it can be read, and every problem
+     * @throws IOException if the stream cannot be read
+     */
+    public ReadBook read(InputStream json) throws IOException {
+        return read(reader(json).rest());
+    }
+
+    /**
+     * Reads a document from a file.
+     *
+     * @param json the file
+     * @return the book as far as it can be read, and every problem
+     * @throws IOException if the file cannot be read
+     */
+    public ReadBook read(Path json) throws IOException {
+        try (InputStream bytes = Files.newInputStream(json)) {
+            return read(bytes);
+        }
+    }
+
+    private ReadBook read(Text text) {
+        Content<FieldBook> content = BOOK.read(text, limits);
+        return new ReadBook(content.value(), text.problems(content.faults()), Gaps.of(content.gaps()));
+    }
+
+    /**
+     * Reads a book line by line to the end of the stream, which stays open: the first line is the book without visits,
+     * every further one a visit. Of the text no more than a line is held at a time.
+     *
+     * @param lines the lines' bytes
+     * @return the book as far as it can be read, and every problem
+     * @throws IOException if the stream cannot be read
+     */
+    public ReadBook readLines(InputStream lines) throws IOException {
+        TextReader reader = reader(lines);
+        @Nullable Text first = reader.line();
+        return first == null ? read("") : readLines(new BookLines(first, limits), reader);
+    }
+
+    /**
+     * Reads a book line by line from a file, as {@link #readLines(InputStream)} does.
+     *
+     * @param lines the file
+     * @return the book as far as it can be read, and every problem
+     * @throws IOException if the file cannot be read
+     */
+    public ReadBook readLines(Path lines) throws IOException {
+        try (InputStream bytes = Files.newInputStream(lines)) {
+            return readLines(bytes);
+        }
+    }
+
+    private static ReadBook readLines(BookLines lines, TextReader reader) throws IOException {
+        for (@Nullable Text line = lines.isBook() ? reader.line() : null; line != null; line = reader.line()) {
+            lines.add(line);
+        }
+        return lines.toBook();
+    }
+
+    /**
+     * Reads whichever of the two comes, where no file name tells: lines, when the first line alone is an object and more
+     * follow that are not blank; else a document.
+     *
+     * @param json the bytes
+     * @return the book as far as it can be read, and every problem
+     * @throws IOException if the stream cannot be read
+     */
+    public ReadBook readEither(InputStream json) throws IOException {
+        TextReader reader = reader(json);
+        @Nullable Text first = reader.line();
+        if (first == null) {
+            return read("");
+        }
+        return isObject(first) ? readEither(first, reader) : read(reader.restFrom(first));
+    }
+
+    private ReadBook readEither(Text first, TextReader reader) throws IOException {
+        int blanks = 0;
+        @Nullable Text line = reader.line();
+        while (line != null && line.isBlank()) {
+            blanks++;
+            line = reader.line();
+        }
+        if (line == null) {
+            return read(first);
+        }
+        BookLines lines = new BookLines(first, limits);
+        lines.skip(blanks);
+        lines.add(line);
+        return readLines(lines, reader);
+    }
+
+    private boolean isObject(Text line) {
+        return line.startsObject() && FirstFault.of(line, limits) == null;
+    }
+
+    /**
+     * Writes a book as one document over many lines: members in the order of the records, what is absent or empty left
+     * out, digits as they were written, units by their UCUM codes.
+     *
+     * @param book   the book
+     * @param target where to; it is flushed and stays open
+     * @throws IOException              if the target cannot be written to
+     * @throws IllegalArgumentException if a value cannot be written, with its pointer; nothing is written then
+     */
+    public void write(FieldBook book, Writer target) throws IOException {
+        writeDocument(book, Output.PAGE, Writer.nullWriter());
+        writeDocument(book, Output.PAGE, target);
+    }
+
+    /**
+     * Writes a book as {@link #write(FieldBook, Writer)} does, in UTF-8.
+     *
+     * @param book   the book
+     * @param target where to; it is flushed and stays open
+     * @throws IOException              if the target cannot be written to
+     * @throws IllegalArgumentException if a value cannot be written, with its pointer; nothing is written then
+     */
+    public void write(FieldBook book, OutputStream target) throws IOException {
+        write(book, new OutputStreamWriter(target, StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Writes a book line by line: the book without visits, then a visit a line.
+     *
+     * @param book   the book
+     * @param target where to; it is flushed and stays open
+     * @throws IOException              if the target cannot be written to
+     * @throws IllegalArgumentException if a value cannot be written, with its pointer; nothing is written then
+     */
+    public void writeLines(FieldBook book, Writer target) throws IOException {
+        writeEachLine(book, Writer.nullWriter());
+        writeEachLine(book, target);
+    }
+
+    /**
+     * Writes a book as {@link #writeLines(FieldBook, Writer)} does, in UTF-8.
+     *
+     * @param book   the book
+     * @param target where to; it is flushed and stays open
+     * @throws IOException              if the target cannot be written to
+     * @throws IllegalArgumentException if a value cannot be written, with its pointer; nothing is written then
+     */
+    public void writeLines(FieldBook book, OutputStream target) throws IOException {
+        writeLines(book, new OutputStreamWriter(target, StandardCharsets.UTF_8));
+    }
+
+    private void writeEachLine(FieldBook book, Writer target) throws IOException {
+        writeDocument(book.withVisits(List.of()), Output.LINE, target);
+        int index = 0;
+        for (Visit visit : book.visits()) {
+            String pointer = "/visits/" + index++;
+            Output.LINE.write(target, json -> new RecordWriter(json, pointer, limits.nesting()).write(visit));
+        }
+    }
+
+    private void writeDocument(FieldBook book, Output layout, Writer target) throws IOException {
+        layout.write(target, json -> new RecordWriter(json, "", limits.nesting()).writeDocument(book, FORMAT));
+    }
+
+    private TextReader reader(InputStream bytes) throws IOException {
+        return TextReader.of(Objects.requireNonNull(bytes, "bytes"), limits.documentLength());
+    }
+}

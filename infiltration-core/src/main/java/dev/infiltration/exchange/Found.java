@@ -1,0 +1,46 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+
+package dev.infiltration.exchange;
+
+import java.util.Locale;
+
+/** What was found, for people: short, and without characters that would do something to a terminal. */
+final class Found {
+
+    private static final int LONGEST = 40;
+
+    private Found() {}
+
+    static String quoted(String text) {
+        return '"' + shortened(text) + '"';
+    }
+
+    static String shortened(String text) {
+        StringBuilder shown = new StringBuilder();
+        int characters = 0;
+        for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
+            if (characters++ == LONGEST) {
+                return shown.append('…').toString();
+            }
+            shown.append(shown(text.codePointAt(at)));
+        }
+        return shown.toString();
+    }
+
+    /** {@return one character of broken JSON} */
+    static String character(int codePoint) {
+        return codePoint == '"' ? "a quote" : '"' + shown(codePoint) + '"';
+    }
+
+    private static String shown(int codePoint) {
+        return switch (Character.getType(codePoint)) {
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR,
+                    Character.SURROGATE -> String.format(Locale.ROOT, "\\u%04X", codePoint);
+            default -> Character.toString(codePoint);
+        };
+    }
+}

@@ -1,0 +1,193 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+
+package dev.infiltration.exchange;
+
+import java.lang.reflect.Constructor;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.lang.reflect.TypeVariable;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JsonToken;
+
+/**
+ * Reads an object as a record: the components' names are the keys, their types say how the values are read.
+ *
+ * @param <R> the record
+ */
+final class RecordReader<R> implements ValueReader {
+
+    /**
+     * What a key stands for.
+     *
+     * @param index  position of the component; one past the last for a key that is none
+     * @param absent the component's value when the key is absent
+     */
+    private record Member(
+            int index, ValueReader reader, @Nullable Object absent) {
+
+        private boolean isListOfEntries() {
+            return reader instanceof ListReader list && list.isOfEntries();
+        }
+    }
+
+    private final Constructor<R> constructor;
+    private final @Nullable Entry entry;
+    private final Map<String, Member> members;
+
+    private RecordReader(Constructor<R> constructor, @Nullable Entry entry, Map<String, Member> members) {
+        this.constructor = constructor;
+        this.entry = entry;
+        this.members = members;
+    }
+
+    /**
+     * {@return a reader of records of {@code type}}
+     *
+     * @param arguments the type arguments by type parameter
+     * @throws IllegalArgumentException if the record is not public, or a component of a type that nothing reads
+     */
+    static <R> RecordReader<R> of(Class<R> type, Map<TypeVariable<?>, Type> arguments) {
+        Map<String, Member> members = new LinkedHashMap<>();
+        for (RecordComponent component : type.getRecordComponents()) {
+            ValueReader reader = Readers.of(component.getGenericType(), component.getName(), arguments);
+            members.put(component.getName(), new Member(members.size(), reader, absent(component.getType())));
+        }
+        return new RecordReader<>(constructor(type), Entry.of(type), members);
+    }
+
+    private static @Nullable Object absent(Class<?> type) {
+        return type == List.class ? List.of() : type == Map.class ? Map.of() : null;
+    }
+
+    private static <R> Constructor<R> constructor(Class<R> type) {
+        Class<?>[] types = Arrays.stream(type.getRecordComponents())
+                .map(RecordComponent::getType)
+                .toArray(Class<?>[]::new);
+        try {
+            return type.getConstructor(types);
+        } catch (NoSuchMethodException notPublic) {
+            throw new IllegalArgumentException("type: expected a public record, got " + type.getName(), notPublic);
+        }
+    }
+
+    /** {@return what is left out with a value of this record that cannot be read, or null} */
+    @Nullable
+    Entry entry() {
+        return entry;
+    }
+
+    /** {@return this reader of records that are entries of their own} */
+    RecordReader<R> asEntry(Entry document) {
+        return new RecordReader<>(constructor, document, members);
+    }
+
+    /** {@return this reader with one more key, whose value is read and not kept} */
+    RecordReader<R> withKey(String name, ValueReader reader) {
+        Map<String, Member> more = new LinkedHashMap<>();
+        more.put(name, new Member(constructor.getParameterCount(), reader, null));
+        more.putAll(members);
+        return new RecordReader<>(constructor, entry, more);
+    }
+
+    /** {@return this reader, to which {@code name} is unknown} */
+    RecordReader<R> withoutKey(String name) {
+        Map<String, Member> fewer = new LinkedHashMap<>(members);
+        fewer.remove(name);
+        return new RecordReader<>(constructor, entry, fewer);
+    }
+
+    @Override
+    public @Nullable Object read(Pass pass, JsonToken token) {
+        @Nullable Entry outer = pass.enter(entry);
+        @Nullable Object value = token == JsonToken.START_OBJECT ? object(pass) : pass.refuse("an object");
+        pass.leave(outer);
+        return value;
+    }
+
+    private @Nullable Object object(Pass pass) {
+        int offset = pass.tokens().offset();
+        @Nullable Object[] values = new Object[constructor.getParameterCount() + 1];
+        if (!readMembers(pass, values)) {
+            return UNREADABLE;
+        }
+        return pass.tokens().ended() && !staysCut(pass, values) ? null : create(pass, offset, values);
+    }
+
+    /** Reads the object that starts at the current token as a document: what stood complete of it is kept. */
+    @Nullable
+    Object readDocument(Pass pass) {
+        if (entry != null) {
+            return read(pass, JsonToken.START_OBJECT);
+        }
+        @Nullable Object[] values = new Object[constructor.getParameterCount() + 1];
+        readMembers(pass, values);
+        return create(pass, 0, values);
+    }
+
+    /** {@return whether nothing took the record with it} */
+    private boolean readMembers(Pass pass, @Nullable Object[] values) {
+        boolean readable = true;
+        boolean[] met = new boolean[values.length];
+        while (pass.tokens().next() == JsonToken.PROPERTY_NAME) {
+            @Nullable Member member = members.get(pass.tokens().text());
+            if (member == null) {
+                pass.leaveOutKey("one of " + String.join(", ", members.keySet()));
+            } else if (met[member.index]) {
+                pass.leaveOutRepeated();
+            } else {
+                met[member.index] = true;
+                readable &= readMember(pass, member, values);
+            }
+        }
+        return readable;
+    }
+
+    /** Where the text breaks off in a member, it stays only if it is a list of entries: those that stood complete. */
+    private static boolean readMember(Pass pass, Member member, @Nullable Object[] values) {
+        @Nullable JsonToken token = pass.value();
+        @Nullable Object value = token == null ? null : member.reader.read(pass, token);
+        if (value == UNREADABLE) {
+            return !pass.isInsideEntry();
+        }
+        values[member.index] = value;
+        return true;
+    }
+
+    /** {@return whether the record stays although the text broke off in it}: any entry but the innermost does */
+    private boolean staysCut(Pass pass, @Nullable Object[] values) {
+        return entry != null && (!pass.isInnermostCut() || holdsEntries(values));
+    }
+
+    private boolean holdsEntries(@Nullable Object[] values) {
+        return members.values().stream()
+                .filter(Member::isListOfEntries)
+                .map(member -> values[member.index])
+                .anyMatch(list -> list instanceof List<?> entries && !entries.isEmpty());
+    }
+
+    private Object create(Pass pass, int offset, @Nullable Object[] values) {
+        for (Member member : members.values()) {
+            if (values[member.index] == null) {
+                values[member.index] = member.absent;
+            }
+        }
+        try {
+            return constructor.newInstance(Arrays.copyOf(values, constructor.getParameterCount()));
+        } catch (InvocationTargetException refused) {
+            return refuse(pass, offset, refused.getTargetException().getMessage());
+        } catch (IllegalArgumentException | ReflectiveOperationException refused) {
+            return refuse(pass, offset, "a number is missing");
+        }
+    }
+
+    private static Object refuse(Pass pass, int offset, @Nullable String why) {
+        pass.reportValue(offset, pass.tokens().pointer(), "an object", "one that can stand (" + why + ")");
+        return UNREADABLE;
+    }
+}

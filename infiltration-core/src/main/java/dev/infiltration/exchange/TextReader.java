@@ -1,0 +1,159 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+
+package dev.infiltration.exchange;
+
+import java.io.CharArrayWriter;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.PushbackInputStream;
+import java.io.Reader;
+import java.io.StringReader;
+import java.nio.charset.Charset;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Turns bytes into text, whole or line by line: UTF-8, or what the byte-order mark says.
+ *
+ * <p>Bytes that are no character of the encoding become half a surrogate pair, which sound text never holds, and so are
+ * found again by {@link Text}.
+ */
+final class TextReader {
+
+    private static final String UNSOUND = "\uDFFF";
+    private static final int BLOCK = 1 << 14;
+
+    private final Reader reader;
+    private final String encoding;
+    private final int limit;
+    private final char[] block = new char[BLOCK];
+    private int next;
+    private int filled;
+    private int lines;
+
+    private TextReader(Reader reader, String encoding, int limit) {
+        this.reader = reader;
+        this.encoding = encoding;
+        this.limit = limit;
+    }
+
+    /**
+     * {@return a reader of bytes}
+     *
+     * @param limit characters of a text, beyond which it is cut
+     */
+    static TextReader of(InputStream bytes, int limit) throws IOException {
+        PushbackInputStream marked = new PushbackInputStream(bytes, Mark.LONGEST);
+        byte[] head = marked.readNBytes(Mark.LONGEST);
+        Mark mark = Mark.of(head);
+        int length = mark.bytes.length();
+        marked.unread(head, length, head.length - length);
+        return new TextReader(reader(marked, Charset.forName(mark.encoding)), mark.encoding, limit);
+    }
+
+    static TextReader of(String text, int limit) {
+        return new TextReader(new StringReader(text.startsWith("\uFEFF") ? text.substring(1) : text), "Unicode", limit);
+    }
+
+    private static Reader reader(InputStream bytes, Charset charset) {
+        return new InputStreamReader(
+                bytes,
+                charset.newDecoder()
+                        .onMalformedInput(CodingErrorAction.REPLACE)
+                        .onUnmappableCharacter(CodingErrorAction.REPLACE)
+                        .replaceWith(UNSOUND));
+    }
+
+    /** {@return all that has not been read yet} */
+    Text rest() throws IOException {
+        return rest(new CharArrayWriter());
+    }
+
+    /** {@return {@code line}, which was the last line read, and all after it} */
+    Text restFrom(Text line) throws IOException {
+        CharArrayWriter text = new CharArrayWriter();
+        text.write(line.chars(), 0, line.chars().length);
+        return rest(text);
+    }
+
+    private Text rest(CharArrayWriter text) throws IOException {
+        while (text.size() <= limit && fill()) {
+            text.write(block, next, filled - next);
+            next = filled;
+        }
+        return Text.of(text.toCharArray(), text.size(), 0, limit, encoding);
+    }
+
+    /** {@return the next line, its {@code \n} or {@code \r\n} standing behind its end, or null after the last} */
+    @Nullable
+    Text line() throws IOException {
+        if (!fill()) {
+            return null;
+        }
+        CharArrayWriter line = new CharArrayWriter(256);
+        boolean ended = false;
+        while (!ended && fill()) {
+            int after = afterLine();
+            ended = block[after - 1] == '\n';
+            if (line.size() <= limit) {
+                line.write(block, next, after - next);
+            }
+            next = after;
+        }
+        lines++;
+        char[] chars = line.toCharArray();
+        return Text.of(chars, content(chars), lines, limit, encoding);
+    }
+
+    private int afterLine() {
+        int after = next;
+        while (after < filled && block[after] != '\n') {
+            after++;
+        }
+        return Math.min(after + 1, filled);
+    }
+
+    private static int content(char[] line) {
+        int length = line.length;
+        if (length > 0 && line[length - 1] == '\n') {
+            length--;
+            return length > 0 && line[length - 1] == '\r' ? length - 1 : length;
+        }
+        return length;
+    }
+
+    private boolean fill() throws IOException {
+        if (next == filled) {
+            next = 0;
+            filled = Math.max(reader.read(block), 0);
+        }
+        return filled > 0;
+    }
+
+    /** A byte-order mark: its bytes, and the encoding that they tell of. */
+    private record Mark(String bytes, String encoding) {
+
+        private static final int LONGEST = 4;
+
+        /** The longer before those that start alike. */
+        private static final List<Mark> ALL = List.of(
+                new Mark("\u0000\u0000\u00FE\u00FF", "UTF-32BE"),
+                new Mark("\u00FF\u00FE\u0000\u0000", "UTF-32LE"),
+                new Mark("\u00FE\u00FF", "UTF-16BE"),
+                new Mark("\u00FF\u00FE", "UTF-16LE"),
+                new Mark("\u00EF\u00BB\u00BF", "UTF-8"),
+                new Mark("", "UTF-8"));
+
+        private static Mark of(byte[] head) {
+            String start = new String(head, StandardCharsets.ISO_8859_1);
+            return ALL.stream()
+                    .filter(mark -> start.startsWith(mark.bytes))
+                    .findFirst()
+                    .orElseThrow();
+        }
+    }
+}

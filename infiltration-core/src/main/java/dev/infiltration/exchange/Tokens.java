@@ -1,0 +1,153 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+
+package dev.infiltration.exchange;
+
+import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.StreamReadConstraints;
+import tools.jackson.core.TokenStreamFactory;
+import tools.jackson.core.json.JsonFactory;
+
+/**
+ * The tokens of a text, until it ends or the parser or a limit refuses it: after that there are no more.
+ *
+ * <p>Limits are held here and not by the parser, so that they say the same as {@link FirstFault}.
+ */
+final class Tokens implements AutoCloseable {
+
+    private static final JsonFactory JSON = JsonFactory.builder()
+            .disable(TokenStreamFactory.Feature.FAIL_ON_SYMBOL_HASH_OVERFLOW)
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(Integer.MAX_VALUE)
+                    .maxNumberLength(Integer.MAX_VALUE)
+                    .maxStringLength(Integer.MAX_VALUE)
+                    .maxNameLength(Integer.MAX_VALUE)
+                    .build())
+            .build();
+
+    private final JsonParser parser;
+    private final int end;
+    private final String prefix;
+    private final ReadLimits limits;
+    private int depth;
+    private boolean ended;
+    private boolean refused;
+
+    /**
+     * Starts before the first token.
+     *
+     * @param prefix pointer of the text in its document
+     */
+    Tokens(Text text, String prefix, ReadLimits limits) {
+        this.parser = JSON.createParser(ObjectReadContext.empty(), text.chars(), 0, text.end());
+        this.end = text.end();
+        this.prefix = prefix;
+        this.limits = limits;
+    }
+
+    /** {@return what the string says whose opening quote stands at {@code start}} */
+    static String string(char[] chars, int start, int end) {
+        try (JsonParser parser = JSON.createParser(ObjectReadContext.empty(), chars, start, end - start)) {
+            parser.nextToken();
+            return parser.getString();
+        }
+    }
+
+    /** {@return the next token, or null when there are no more} */
+    @Nullable
+    JsonToken next() {
+        if (ended) {
+            return null;
+        }
+        @Nullable JsonToken token = advance();
+        ended = token == null;
+        return token;
+    }
+
+    private @Nullable JsonToken advance() {
+        try {
+            @Nullable JsonToken token = parser.nextToken();
+            refused = token != null && !isWhole(token);
+            return refused ? null : token;
+        } catch (JacksonException broken) {
+            refused = true;
+            return null;
+        }
+    }
+
+    private boolean isWhole(JsonToken token) {
+        return switch (token) {
+            case START_OBJECT, START_ARRAY -> ++depth <= limits.nesting();
+            case END_OBJECT, END_ARRAY -> --depth >= 0;
+            case PROPERTY_NAME, VALUE_STRING -> parser.getStringLength() <= limits.stringLength();
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> isWholeNumber();
+            default -> true;
+        };
+    }
+
+    /** A number that touches the end of the text may go on. */
+    private boolean isWholeNumber() {
+        int length = parser.getStringLength();
+        return length <= limits.numberLength() && offset() + length < end;
+    }
+
+    /** {@return whether tokens ran out} */
+    boolean ended() {
+        return ended;
+    }
+
+    /** {@return whether nothing but space is left after a whole value} */
+    boolean isComplete() {
+        return !ended && next() == null && !refused;
+    }
+
+    /** Leaves the place at the end of the current value. */
+    void skip() {
+        int outside = depth - (isStart(parser.currentToken()) ? 1 : 0);
+        while (depth > outside && next() != null) {
+            // all inside is passed over
+        }
+    }
+
+    private static boolean isStart(@Nullable JsonToken token) {
+        return token == JsonToken.START_OBJECT || token == JsonToken.START_ARRAY;
+    }
+
+    /** {@return the characters before the current token} */
+    int offset() {
+        return (int) parser.currentTokenLocation().getCharOffset();
+    }
+
+    /** {@return the JSON Pointer of the current value or key} */
+    String pointer() {
+        return prefix + parser.streamReadContext().pathAsPointer();
+    }
+
+    /** {@return the text of the current string, key or number} */
+    String text() {
+        return parser.getString();
+    }
+
+    /** {@return the current value for people} */
+    String found() {
+        @Nullable JsonToken token = parser.currentToken();
+        if (token == null) {
+            return "nothing";
+        }
+        return switch (token) {
+            case START_OBJECT -> "an object";
+            case START_ARRAY -> "a list";
+            case VALUE_STRING -> Found.quoted(text());
+            default -> Found.shortened(text());
+        };
+    }
+
+    @Override
+    public void close() {
+        parser.close();
+    }
+}

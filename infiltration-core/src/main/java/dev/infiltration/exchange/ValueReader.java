@@ -1,0 +1,24 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+
+package dev.infiltration.exchange;
+
+import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JsonToken;
+
+/** Reads one value. */
+interface ValueReader {
+
+    /** Stands for a value that cannot be read and has been reported. */
+    Object UNREADABLE = new Object();
+
+    /**
+     * Reads the value that starts at the current token, and leaves the place at its last.
+     *
+     * @param pass  the pass whose current token starts the value
+     * @param token that token, which is not {@code null}'s
+     * @return the value; {@link #UNREADABLE}; or null when the text broke off and nothing of the value can stay
+     */
+    @Nullable
+    Object read(Pass pass, JsonToken token);
+}
