@@ -93,7 +93,8 @@ final class Arguments {
     }
 
     /** The book's file; {@code -} for standard input; null for the demo season. */
-    @Nullable String book() {
+    @Nullable
+    String book() {
         return book;
     }
 
@@ -109,7 +110,8 @@ final class Arguments {
         return help;
     }
 
-    @Nullable LocalDate today() {
+    @Nullable
+    LocalDate today() {
         return today;
     }
 
@@ -117,7 +119,8 @@ final class Arguments {
         return methods;
     }
 
-    @Nullable Path out() {
+    @Nullable
+    Path out() {
         return out;
     }
 }

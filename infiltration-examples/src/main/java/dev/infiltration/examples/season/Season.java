@@ -23,10 +23,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** The main job as a command: a field book in, its review out. */
 public final class Season {
 
+    private static final String DEMO = "infiltration-examples/demo/harrow-quay.json";
     private static final int REVIEWED = 0;
     private static final int NOT_CLEAN = 1;
     private static final int FAILED = 2;
@@ -63,7 +65,10 @@ public final class Season {
         } catch (Arguments.UsageException wrong) {
             return fail(wrong.getMessage() + "\n" + Arguments.USAGE);
         } catch (IOException broken) {
-            return fail(broken instanceof java.nio.file.NoSuchFileException ? "no such file: " + broken.getMessage() : String.valueOf(broken.getMessage()));
+            return fail(
+                    broken instanceof java.nio.file.NoSuchFileException
+                            ? "no such file: " + broken.getMessage()
+                            : String.valueOf(broken.getMessage()));
         }
     }
 
@@ -76,7 +81,8 @@ public final class Season {
         ReadBook read = read(arguments.book());
         if (read.book().isEmpty()) {
             for (Problem problem : read.problems()) {
-                fail("nothing readable: line " + problem.line() + ", column " + problem.column() + ": " + problem.message());
+                fail("nothing readable: line " + problem.line() + ", column " + problem.column() + ": "
+                        + problem.message());
             }
             return FAILED;
         }
@@ -88,19 +94,19 @@ public final class Season {
             writeTo(arguments.out(), review);
         }
         print(writer -> write(review, arguments.json(), writer));
-        boolean isClean = review.problems().isEmpty()
-                && review.findings(Effect.DEVIATION).isEmpty();
+        boolean isClean =
+                review.problems().isEmpty() && review.findings(Effect.DEVIATION).isEmpty();
         return arguments.strict() && !isClean ? NOT_CLEAN : REVIEWED;
     }
 
-    private ReadBook read(String book) throws IOException {
+    private ReadBook read(@Nullable String book) throws IOException {
         FieldBookJson json = FieldBookJson.withDefaults();
         if ("-".equals(book)) {
             try (InputStream input = watched(in)) {
                 return json.readEither(input);
             }
         }
-        Path file = Path.of(book == null ? System.getProperty("season.demo", "infiltration-examples/demo/harrow-quay.json") : book);
+        Path file = Path.of(book == null ? System.getProperty("season.demo", DEMO) : book);
         boolean isLines = file.toString().toLowerCase(Locale.ROOT).endsWith(".jsonl");
         try (InputStream input = watched(Files.newInputStream(file))) {
             return isLines ? json.readLines(input) : json.read(input);
