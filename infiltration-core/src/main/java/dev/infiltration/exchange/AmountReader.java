@@ -9,6 +9,7 @@ import dev.infiltration.units.Reading;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -42,13 +43,13 @@ final class AmountReader implements ValueReader {
 
     /** {@return a reader of readings of one kind of quantity} */
     static AmountReader of(Class<?> kind) {
-        return new AmountReader(name(kind), FieldUnit.allOf(kind), List.of(), reading -> reading);
+        return new AmountReader(name(kind), units(Set.of(kind)), List.of(), reading -> reading);
     }
 
     /** {@return a reader of times that may be written as a stopwatch shows them} */
     static AmountReader ofElapsed() {
         List<Stopwatch> watches = List.of(Stopwatch.values());
-        return new AmountReader(name(Time.class), FieldUnit.allOf(Time.class), watches, reading -> reading);
+        return new AmountReader(name(Time.class), units(Set.of(Time.class)), watches, reading -> reading);
     }
 
     /** {@return a reader of readings of any kind} */
@@ -58,10 +59,14 @@ final class AmountReader implements ValueReader {
 
     /** {@return a reader of water, weighed or measured by volume} */
     static AmountReader ofWater() {
-        List<FieldUnit<?>> units = Stream.of(Mass.class, Volume.class)
-                .flatMap(kind -> FieldUnit.allOf(kind).stream())
-                .toList();
+        List<FieldUnit<?>> units = units(Set.of(Mass.class, Volume.class));
         return new AmountReader("mass or volume", units, List.of(), WaterReading::new);
+    }
+
+    private static List<FieldUnit<?>> units(Set<Class<?>> kinds) {
+        return FieldUnit.all().stream()
+                .filter(unit -> kinds.contains(unit.kind()))
+                .toList();
     }
 
     private static String name(Class<?> kind) {

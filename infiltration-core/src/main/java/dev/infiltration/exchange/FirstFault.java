@@ -169,7 +169,7 @@ final class FirstFault {
         if (at < end && length > limits.stringLength()) {
             return beyond(start, "a string of more than " + limits.stringLength() + " characters");
         }
-        return at++ < end;
+        return skip("\"");
     }
 
     /** Leaves the place at the last character of the escape, or at the one that cannot stand in it. */
