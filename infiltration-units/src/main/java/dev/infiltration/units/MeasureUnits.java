@@ -76,7 +76,7 @@ final class MeasureUnits {
         Unit<?> scaled(Factor factor) {
             RationalNumber ratio = RationalNumber.of(factor.numerator())
                     .divide(RationalNumber.of(factor.denominator()).multiply(RationalNumber.ofInteger(parts)));
-            Unit<?> unit = ratio.equals(RationalNumber.ONE) ? si : si.transform(MultiplyConverter.of(ratio));
+            Unit<?> unit = si.transform(MultiplyConverter.of(ratio));
             return factor.offset().signum() == 0 ? unit : unit.shift(RationalNumber.of(factor.offset()));
         }
     }
