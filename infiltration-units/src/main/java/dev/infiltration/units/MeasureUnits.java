@@ -101,6 +101,9 @@ final class MeasureUnits {
                 return Reading.of(decimal(quantity.getValue()), unit);
             }
         }
+        if (units.isEmpty()) {
+            throw new IllegalArgumentException("kind: no unit of the table measures " + kind.getSimpleName());
+        }
         FieldUnit<Q> first = units.get(0);
         return Reading.of(decimal(quantity.to(of(first)).getValue()), first);
     }

@@ -65,7 +65,7 @@ public record Reading<Q extends Quantity<Q>>(
      * @param quantity the quantity
      * @param kind     the kind of quantity
      * @param <Q>      the kind of quantity
-     * @throws IllegalArgumentException if the quantity's value is not finite
+     * @throws IllegalArgumentException if the quantity's value is not finite, or no unit of the table is of that kind
      */
     public static <Q extends Quantity<Q>> Reading<Q> of(Quantity<Q> quantity, Class<Q> kind) {
         return MeasureUnits.reading(Objects.requireNonNull(quantity, "quantity"), Objects.requireNonNull(kind, "kind"));

@@ -16,6 +16,7 @@ import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Volume;
@@ -89,6 +90,14 @@ class MeasureUnitsTest {
         IllegalArgumentException refusal =
                 assertThrows(IllegalArgumentException.class, () -> Reading.of(quantity, Length.class));
         assertEquals("quantity: expected a finite number, got " + value, refusal.getMessage());
+    }
+
+    @Test
+    void kindOutsideTheTableIsRefusedByName() {
+        Quantity<Pressure> pressure = Quantities.getQuantity(1, Units.PASCAL);
+        IllegalArgumentException refusal =
+                assertThrows(IllegalArgumentException.class, () -> Reading.of(pressure, Pressure.class));
+        assertEquals("kind: no unit of the table measures Pressure", refusal.getMessage());
     }
 
     @Test
