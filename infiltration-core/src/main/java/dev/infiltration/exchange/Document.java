@@ -34,6 +34,16 @@ final class Document<R> {
         return new Document<>(type, format, reader.asEntry(Entry.DOCUMENT));
     }
 
+    /** {@return these documents, with one more key that is read and not kept} */
+    Document<R> with(String key, ValueReader value) {
+        return new Document<>(type, format, reader.withKey(key, value));
+    }
+
+    /** {@return these documents, where what is absent is as {@code base} has it} */
+    Document<R> basedOn(R base) {
+        return new Document<>(type, format, reader.basedOn(base));
+    }
+
     /** {@return these documents, in which {@code key} is unknown} */
     Document<R> without(String key) {
         return new Document<>(type, format, reader.withoutKey(key));

@@ -8,6 +8,7 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.lang.reflect.TypeVariable;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,11 +26,12 @@ final class RecordReader<R> implements ValueReader {
     /**
      * What a key stands for.
      *
-     * @param index  position of the component; one past the last for a key that is none
-     * @param absent the component's value when the key is absent
+     * @param index      position of the component; past the last for a key that is none
+     * @param absent     the component's value when the key is absent
+     * @param isRequired whether the record cannot be without it
      */
     private record Member(
-            int index, ValueReader reader, @Nullable Object absent) {
+            int index, ValueReader reader, @Nullable Object absent, boolean isRequired) {
 
         private boolean isListOfEntries() {
             return reader instanceof ListReader list && list.isOfEntries();
@@ -40,10 +42,19 @@ final class RecordReader<R> implements ValueReader {
     private final @Nullable Entry entry;
     private final Map<String, Member> members;
 
+    /** One for each component, and behind them one for each further key. */
+    private final int slots;
+
     private RecordReader(Constructor<R> constructor, @Nullable Entry entry, Map<String, Member> members) {
         this.constructor = constructor;
         this.entry = entry;
         this.members = members;
+        this.slots = Math.max(
+                constructor.getParameterCount(),
+                members.values().stream()
+                        .mapToInt(member -> member.index + 1)
+                        .max()
+                        .orElse(0));
     }
 
     /**
@@ -56,13 +67,19 @@ final class RecordReader<R> implements ValueReader {
         Map<String, Member> members = new LinkedHashMap<>();
         for (RecordComponent component : type.getRecordComponents()) {
             ValueReader reader = Readers.of(component.getGenericType(), component.getName(), arguments);
-            members.put(component.getName(), new Member(members.size(), reader, absent(component.getType())));
+            members.put(
+                    component.getName(),
+                    new Member(members.size(), reader, absent(component.getType()), !isNullable(component)));
         }
         return new RecordReader<>(constructor(type), Entry.of(type), members);
     }
 
     private static @Nullable Object absent(Class<?> type) {
         return type == List.class ? List.of() : type == Map.class ? Map.of() : null;
+    }
+
+    private static boolean isNullable(RecordComponent component) {
+        return component.getAnnotatedType().isAnnotationPresent(Nullable.class);
     }
 
     private static <R> Constructor<R> constructor(Class<R> type) {
@@ -90,9 +107,21 @@ final class RecordReader<R> implements ValueReader {
     /** {@return this reader with one more key, whose value is read and not kept} */
     RecordReader<R> withKey(String name, ValueReader reader) {
         Map<String, Member> more = new LinkedHashMap<>();
-        more.put(name, new Member(constructor.getParameterCount(), reader, null));
+        more.put(name, new Member(slots, reader, null, false));
         more.putAll(members);
         return new RecordReader<>(constructor, entry, more);
+    }
+
+    /** {@return this reader, where what is absent is as {@code base} has it} */
+    RecordReader<R> basedOn(R base) {
+        Map<String, Member> filled = new LinkedHashMap<>(members);
+        for (RecordComponent component : base.getClass().getRecordComponents()) {
+            filled.computeIfPresent(
+                    component.getName(),
+                    (name, member) -> new Member(
+                            member.index, member.reader, RecordWriter.value(base, component), member.isRequired));
+        }
+        return new RecordReader<>(constructor, entry, filled);
     }
 
     /** {@return this reader, to which {@code name} is unknown} */
@@ -112,7 +141,7 @@ final class RecordReader<R> implements ValueReader {
 
     private @Nullable Object object(Pass pass) {
         int offset = pass.tokens().offset();
-        @Nullable Object[] values = new Object[constructor.getParameterCount() + 1];
+        @Nullable Object[] values = new Object[slots];
         if (!readMembers(pass, values)) {
             return UNREADABLE;
         }
@@ -125,7 +154,7 @@ final class RecordReader<R> implements ValueReader {
         if (entry != null) {
             return read(pass, JsonToken.START_OBJECT);
         }
-        @Nullable Object[] values = new Object[constructor.getParameterCount() + 1];
+        @Nullable Object[] values = new Object[slots];
         readMembers(pass, values);
         return create(pass, 0, values);
     }
@@ -172,17 +201,24 @@ final class RecordReader<R> implements ValueReader {
     }
 
     private Object create(Pass pass, int offset, @Nullable Object[] values) {
-        for (Member member : members.values()) {
+        List<String> missing = new ArrayList<>();
+        members.forEach((name, member) -> {
             if (values[member.index] == null) {
                 values[member.index] = member.absent;
             }
+            if (member.isRequired && values[member.index] == null) {
+                missing.add(name);
+            }
+        });
+        if (!missing.isEmpty()) {
+            return refuse(pass, offset, "it has no " + String.join(", no ", missing));
         }
         try {
             return constructor.newInstance(Arrays.copyOf(values, constructor.getParameterCount()));
         } catch (InvocationTargetException refused) {
             return refuse(pass, offset, refused.getTargetException().getMessage());
-        } catch (IllegalArgumentException | ReflectiveOperationException refused) {
-            return refuse(pass, offset, "a number is missing");
+        } catch (ReflectiveOperationException broken) {
+            throw new LinkageError("cannot make " + constructor, broken);
         }
     }
 

@@ -72,7 +72,7 @@ final class RecordWriter {
         }
     }
 
-    private static @Nullable Object value(Record record, RecordComponent component) {
+    static @Nullable Object value(Object record, RecordComponent component) {
         try {
             return component.getAccessor().invoke(record);
         } catch (ReflectiveOperationException closed) {

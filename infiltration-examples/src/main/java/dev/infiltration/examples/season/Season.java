@@ -5,9 +5,11 @@ package dev.infiltration.examples.season;
 import dev.infiltration.check.Checker;
 import dev.infiltration.check.Effect;
 import dev.infiltration.exchange.FieldBookJson;
+import dev.infiltration.exchange.MethodJson;
 import dev.infiltration.exchange.ReviewJson;
 import dev.infiltration.field.Problem;
 import dev.infiltration.field.ReadBook;
+import dev.infiltration.method.Methods;
 import dev.infiltration.report.SeasonText;
 import dev.infiltration.review.Review;
 import java.io.BufferedWriter;
@@ -22,7 +24,9 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The main job as a command: a field book in, its review out. */
@@ -86,9 +90,8 @@ public final class Season {
             }
             return FAILED;
         }
-        Checker checker = arguments.today() == null
-                ? Checker.withDefaults()
-                : Checker.withDefaults().withToday(arguments.today());
+        Checker checker = Checker.withDefaults().withMethods(methods(arguments.methods()));
+        checker = arguments.today() == null ? checker : checker.withToday(arguments.today());
         Review review = Review.of(read, checker);
         if (arguments.out() != null) {
             writeTo(arguments.out(), review);
@@ -97,6 +100,21 @@ public final class Season {
         boolean isClean =
                 review.problems().isEmpty() && review.findings(Effect.DEVIATION).isEmpty();
         return arguments.strict() && !isClean ? NOT_CLEAN : REVIEWED;
+    }
+
+    private static Methods methods(List<Path> files) throws IOException {
+        Methods methods = Methods.builtIn();
+        for (Path file : files) {
+            MethodJson.ReadMethod read = MethodJson.read(file, methods);
+            if (read.method().isEmpty()) {
+                throw new IOException(read.problems().stream()
+                        .map(problem -> file + ": line " + problem.line() + ", column " + problem.column() + ", "
+                                + problem.where() + ": " + problem.message())
+                        .collect(Collectors.joining("\n")));
+            }
+            methods = methods.with(read.method().get());
+        }
+        return methods;
     }
 
     private ReadBook read(@Nullable String book) throws IOException {

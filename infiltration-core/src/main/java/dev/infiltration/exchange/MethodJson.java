@@ -1,0 +1,122 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+
+package dev.infiltration.exchange;
+
+import dev.infiltration.field.Problem;
+import dev.infiltration.method.Methods;
+import dev.infiltration.method.TestMethod;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Test methods as JSON: a national variant or a utility's own procedure is a file, not code.
+ *
+ * <p>A file states a whole method, or names another one in {@code basedOn} and states what is different. It is read as a whole
+ * or not at all: a method with a part missing, of an unknown unit, or that contradicts itself is refused with its faults named.
+ */
+public final class MethodJson {
+
+    /** What {@code format} says in a test method of this version. */
+    public static final String FORMAT = "infiltration-test-method/1";
+
+    private static final Document<TestMethod> METHOD = Document.of(TestMethod.class, FORMAT)
+            .with("basedOn", Scalars.STRING)
+            .whole();
+
+    private static final Document<Base> BASE = Document.of(Base.class, FORMAT);
+
+    private MethodJson() {}
+
+    /**
+     * What a method was read as.
+     *
+     * @param read     the method; null when it was refused
+     * @param problems every fault, in order of place
+     */
+    public record ReadMethod(@Nullable TestMethod read, List<Problem> problems) {
+
+        /** Copies the problems. */
+        public ReadMethod {
+            problems = List.copyOf(problems);
+        }
+
+        /** {@return the method, or empty when it was refused} */
+        public Optional<TestMethod> method() {
+            return Optional.ofNullable(read);
+        }
+    }
+
+    /**
+     * The part of a method that is read first.
+     *
+     * @param basedOn id or alias of another method
+     */
+    public record Base(@Nullable String basedOn) {}
+
+    /**
+     * Reads a method.
+     *
+     * @param json  the document
+     * @param known the methods that {@code basedOn} may name
+     * @return the method, or why it was refused
+     */
+    public static ReadMethod read(String json, Methods known) {
+        ReadLimits limits = ReadLimits.withDefaults();
+        return read(Text.of(json, limits.documentLength()), known, limits);
+    }
+
+    /**
+     * Reads a method from a file.
+     *
+     * @param json  the file
+     * @param known the methods that {@code basedOn} may name
+     * @return the method, or why it was refused
+     * @throws IOException if the file cannot be read
+     */
+    public static ReadMethod read(Path json, Methods known) throws IOException {
+        ReadLimits limits = ReadLimits.withDefaults();
+        try (InputStream bytes = Files.newInputStream(json)) {
+            return read(TextReader.of(bytes, limits.documentLength()).rest(), known, limits);
+        }
+    }
+
+    private static ReadMethod read(Text text, Methods known, ReadLimits limits) {
+        @Nullable Base base = BASE.read(text, limits).value();
+        @Nullable String name = base == null ? null : base.basedOn();
+        Optional<TestMethod> method = name == null ? Optional.empty() : known.find(name);
+        if (name != null && method.isEmpty()) {
+            Fault unknown = new Fault(
+                    0,
+                    "/basedOn",
+                    "found " + Found.quoted(name) + ", expected one of "
+                            + String.join(
+                                    ", ",
+                                    known.all().stream().map(TestMethod::id).toList()));
+            return new ReadMethod(null, text.problems(List.of(unknown)));
+        }
+        Content<TestMethod> content = method.map(METHOD::basedOn).orElse(METHOD).read(text, limits);
+        @Nullable TestMethod read = content.faults().isEmpty() ? content.value() : null;
+        return new ReadMethod(read, text.problems(content.faults()));
+    }
+
+    /**
+     * Writes a whole method.
+     *
+     * @param method the method
+     * @param target where to; it is flushed and stays open
+     * @throws IOException if the target cannot be written to
+     */
+    public static void write(TestMethod method, Writer target) throws IOException {
+        Objects.requireNonNull(method, "method");
+        int nesting = ReadLimits.withDefaults().nesting();
+        Output.PAGE.write(target, json -> new RecordWriter(json, "", nesting).writeDocument(method, FORMAT));
+    }
+}

@@ -1,0 +1,113 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.exchange;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.infiltration.exchange.MethodJson.ReadMethod;
+import dev.infiltration.method.Methods;
+import dev.infiltration.method.TestMethod;
+import dev.infiltration.method.Verification;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.Reading;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.time.LocalDate;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** A method is a file: what is written reads back equal, a variant states what is different, faults are all named. */
+class MethodJsonTest {
+
+    static Stream<TestMethod> methods() {
+        TestMethod verified = Methods.unitPavement()
+                .withVerified(new Verification("MV", LocalDate.of(2026, 3, 2), "C1781/C1781M-21"));
+        return Stream.concat(Methods.builtIn().all().stream(), Stream.of(verified));
+    }
+
+    @ParameterizedTest
+    @MethodSource("methods")
+    void whatIsWrittenReadsBackEqual(TestMethod method) throws IOException {
+        StringWriter text = new StringWriter();
+        MethodJson.write(method, text);
+        ReadMethod read = MethodJson.read(text.toString(), Methods.builtIn());
+        assertEquals(Stream.of().toList(), read.problems());
+        assertEquals(method, read.method().orElseThrow());
+    }
+
+    @Test
+    void variantStatesWhatIsDifferent() {
+        ReadMethod read = read("""
+                {"format": "infiltration-test-method/1", "basedOn": "C1701", "id": "three-a-day", "aliases": ["XY 12"],
+                 "runsPerDay": 3,
+                 "massSteps": [
+                  {"below": {"value": 15, "unit": "s"}, "mass": {
+                    "si": {"lowest": {"value": 35.95, "unit": "kg"}, "highest": {"value": 36.05, "unit": "kg"}},
+                    "inchPound": {"lowest": {"value": 79.9, "unit": "lb"}, "highest": {"value": 80.1, "unit": "lb"}},
+                    "basis": {"source": "the utility", "clause": "", "trust": "user"}}},
+                  {"mass": {
+                    "si": {"lowest": {"value": 3.55, "unit": "kg"}, "highest": {"value": 3.65, "unit": "kg"}},
+                    "inchPound": {"lowest": {"value": 7.9, "unit": "lb"}, "highest": {"value": 8.1, "unit": "lb"}},
+                    "basis": {"source": "the utility", "clause": "", "trust": "user"}}}]}
+                """);
+        TestMethod method = read.method().orElseThrow(() -> new AssertionError(read.problems()));
+        assertEquals(3, method.runsPerDay());
+        assertTrue(method.massSteps().get(0).isFor(Reading.of("14.9", FieldUnit.SECOND)));
+        assertEquals(Methods.perviousConcrete().head(), method.head());
+        assertEquals(
+                "three-a-day",
+                Methods.builtIn().with(method).find("xy 12").orElseThrow().id());
+    }
+
+    @Test
+    void everyPartThatIsMissingIsNamed() {
+        ReadMethod read = read("{\"format\": \"infiltration-test-method/1\", \"id\": \"bare\"}");
+        assertTrue(read.method().isEmpty());
+        String message = read.problems().get(0).message();
+        Stream.of("designation", "insideDiameter", "head", "runsPerDay", "locationCount")
+                .forEach(part -> assertTrue(message.contains("no " + part), message));
+    }
+
+    @Test
+    void missingUnitSystemIsNamedAtItsPlace() {
+        ReadMethod read = read("""
+                {"format": "infiltration-test-method/1", "basedOn": "C1701",
+                 "ringHeight": {"si": {"lowest": {"value": 50, "unit": "mm"}}, "basis": {"source": "x", "clause": "", "trust": "user"}}}
+                """);
+        assertTrue(read.method().isEmpty());
+        assertEquals("/ringHeight", read.problems().get(0).where());
+        assertTrue(
+                read.problems().get(0).message().contains("no inchPound"),
+                read.problems().toString());
+    }
+
+    @Test
+    void everyContradictionIsNamed() {
+        ReadMethod read = read("""
+                {"format": "infiltration-test-method/1", "basedOn": "C1701", "runsPerDay": 0,
+                 "ringHeight": {"si": {"lowest": {"value": 60, "unit": "mm"}, "highest": {"value": 50, "unit": "mm"}},
+                  "inchPound": {"lowest": {"value": 2, "unit": "in"}}, "basis": {"source": "x", "clause": "", "trust": "user"}},
+                 "massSteps": [{"below": {"value": 30, "unit": "s"}, "mass": {
+                    "si": {"lowest": {"value": 3.55, "unit": "kg"}}, "inchPound": {"lowest": {"value": 7.9, "unit": "lb"}},
+                    "basis": {"source": "x", "clause": "", "trust": "user"}}}]}
+                """);
+        assertTrue(read.method().isEmpty());
+        String message = read.problems().get(0).message();
+        Stream.of("ringHeight.si", "massSteps", "runsPerDay")
+                .forEach(fault -> assertTrue(message.contains(fault), message));
+    }
+
+    @Test
+    void unknownBaseIsNamed() {
+        ReadMethod read = read("{\"format\": \"infiltration-test-method/1\", \"basedOn\": \"C9999\"}");
+        assertTrue(read.method().isEmpty());
+        assertEquals("/basedOn", read.problems().get(0).where());
+    }
+
+    private static ReadMethod read(String json) {
+        return MethodJson.read(json, Methods.builtIn());
+    }
+}
