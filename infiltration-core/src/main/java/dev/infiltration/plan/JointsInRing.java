@@ -1,0 +1,140 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.plan;
+
+import static dev.infiltration.plan.JointPattern.millimetres;
+
+import dev.infiltration.plan.JointPattern.Laying;
+import dev.infiltration.plan.OffsetSearch.Point;
+import dev.infiltration.units.Reading;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import javax.measure.quantity.Length;
+
+/**
+ * The joints and voids of a pattern that lie inside a ring, by exact areas of circle and polygon.
+ *
+ * <p>The share of openings inside the ring, averaged over all places of the ring, is the pattern's own share; at one place
+ * it may be far off, the more so the larger the units. That a ring should hold about the pattern's own share is read out
+ * of ASTM C1781/C1781M (memory, weak): the licensed edition governs.
+ *
+ * <pre>{@code
+ * JointsInRing joints = JointsInRing.of(pattern, Reading.of("300", FieldUnit.MILLIMETRE));
+ * joints.at(new RingOffset(0, 0, 0)).mismatch();                     // ring on the middle of a unit
+ * joints.best(Reading.of("10", FieldUnit.MILLIMETRE)).get(0).offset();
+ * joints.worst().mismatch();                                         // if placed blindly
+ * }</pre>
+ */
+public final class JointsInRing {
+
+    private static final double LONGEST = 10_000;
+
+    /** Directions in which a ring may slip while it is set. */
+    private static final int SLIPS = 8;
+
+    /** Lows are taken as equally good within this. */
+    private static final double EQUAL = 1e-6;
+
+    private final JointPattern pattern;
+    private final Tiling tiling;
+    private final double radius;
+
+    private JointsInRing(JointPattern pattern, double radius) {
+        this.pattern = pattern;
+        this.tiling = Tiling.of(pattern);
+        this.radius = radius;
+    }
+
+    /**
+     * {@return the joints of a pattern in a ring}
+     *
+     * @param pattern        the pattern
+     * @param insideDiameter inside diameter of the ring, above 0 and at most 10 m
+     * @throws IllegalArgumentException if the diameter is out of its range
+     */
+    public static JointsInRing of(JointPattern pattern, Reading<Length> insideDiameter) {
+        double diameter = millimetres(insideDiameter);
+        if (!(diameter > 0 && diameter <= LONGEST)) {
+            throw new IllegalArgumentException("insideDiameter: expected above 0 to 10 m, got " + insideDiameter);
+        }
+        return new JointsInRing(pattern, diameter / 2);
+    }
+
+    /**
+     * {@return how a ring at an offset stands for the pattern}
+     *
+     * @param offset where the middle of the ring lies
+     */
+    public RingPlacement at(RingOffset offset) {
+        double share = openShare(offset.alongX(axes()), offset.alongY(axes()));
+        return new RingPlacement(offset, share, pattern.openShare());
+    }
+
+    /**
+     * {@return the places in one repeat of the pattern at which the ring represents it best}, equally good ones all
+     *
+     * <p>Many places hold just the pattern's share. The best is the one where it matters least if the ring slips: where the
+     * largest mismatch within {@code slip} of it is smallest.
+     *
+     * @param slip how closely a ring can be set, 0 or more
+     * @throws IllegalArgumentException if {@code slip} is negative
+     */
+    public List<RingPlacement> best(Reading<Length> slip) {
+        if (slip.value().signum() < 0) {
+            throw new IllegalArgumentException("slip: expected 0 or more, got " + slip);
+        }
+        double distance = millimetres(slip);
+        OffsetSearch search = new OffsetSearch(tiling, (x, y) -> worstWithin(distance, x, y));
+        List<Point> lows = search.lows();
+        double best = lows.get(0).value() + EQUAL;
+        return lows.stream()
+                .filter(low -> low.value() <= best)
+                .map(low -> placement(search, low))
+                .toList();
+    }
+
+    /** {@return the place with the largest mismatch: what may come of placing the ring blindly} */
+    public RingPlacement worst() {
+        OffsetSearch search = new OffsetSearch(tiling, (x, y) -> -Math.abs(mismatch(x, y)));
+        return placement(search, search.lows().get(0));
+    }
+
+    /**
+     * {@return a drawing of the pattern and the ring, as SVG}
+     *
+     * @param offset where the middle of the ring lies
+     */
+    public String drawing(RingOffset offset) {
+        return new PatternDrawing(tiling, axes(), radius, at(offset)).svg();
+    }
+
+    private double worstWithin(double distance, double x, double y) {
+        DoubleStream slipped = IntStream.range(0, distance > 0 ? SLIPS : 0)
+                .mapToDouble(i -> 2 * Math.PI * i / SLIPS)
+                .map(way -> mismatch(x + distance * StrictMath.cos(way), y + distance * StrictMath.sin(way)));
+        return DoubleStream.concat(DoubleStream.of(mismatch(x, y)), slipped)
+                .map(Math::abs)
+                .max()
+                .orElseThrow();
+    }
+
+    private double mismatch(double x, double y) {
+        return openShare(x, y) / pattern.openShare() - 1;
+    }
+
+    /** {@return the share inside the ring, its middle given along the sides of the units} */
+    private double openShare(double x, double y) {
+        return 1 - tiling.solid(x, y, radius) / (Math.PI * radius * radius);
+    }
+
+    private RingPlacement placement(OffsetSearch search, Point point) {
+        RingOffset alongUnits = new RingOffset(search.x(point), search.y(point), -axes());
+        return at(new RingOffset(alongUnits.alongX(0), alongUnits.alongY(0), 0));
+    }
+
+    /** {@return the angle from the length of the unit at the datum to the pattern's x axis, in degrees} */
+    private double axes() {
+        return pattern.laying() == Laying.HERRINGBONE_45 ? 45 : 0;
+    }
+}
