@@ -1,0 +1,303 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.rate;
+
+import dev.infiltration.method.Basis;
+import dev.infiltration.rate.RingTerm.Goes;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.InfiltrationRate;
+import dev.infiltration.units.Reading;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Speed;
+import javax.measure.quantity.Time;
+
+/**
+ * The uncertainty of one ring test, term by term: {@code u²(I)/I² = u²(M)/M² + 4·u²(D)/D² + u²(t)/t² + u²(ρ)/ρ²}.
+ *
+ * <p>Derived from {@code I = K·M/(D²·t)} by the law of propagation of uncertainty (JCGM 100:2008, 5.1). Defaults come from
+ * readings alone: from stated resolutions, else from the digits written. The balance's own error, reaction, end point and
+ * seal have no default, for no published figure was found: {@link #leftOut} lists what nobody stated. A leaking seal only
+ * ever raises the rate: it is shown apart, and never goes into the ±.
+ *
+ * <pre>{@code
+ * UncertaintyBudget budget = UncertaintyBudget.of(rate, 18.00, 300, 60.0)
+ *         .withMass("V1 A1 run 1, poured", Reading.of("18.00", FieldUnit.KILOGRAM))
+ *         .withDiameters("ring R1", ring.diametersInUse())
+ *         .withElapsed("V1 A1 run 1, watch", Reading.of("60.0", FieldUnit.SECOND))
+ *         .with(RingTerm.END_POINT, Term.of("V1 A1 run 1, end point", 0, Spread.rectangular(2)));
+ * budget.uncertainty().expanded(0.95);      // mm/h
+ * }</pre>
+ *
+ * <p>Names are identities ({@link Term}): the mean of several budgets by {@link Uncertainty#mean} keeps what ring and
+ * balance share, and averages the rest.
+ */
+public final class UncertaintyBudget {
+
+    private static final double NOMINAL_DENSITY = 1000;
+    private static final Water HEAVIEST = Water.at(3.98);
+    private static final double LEVEL = 0.95;
+
+    private final RunAmounts run;
+    private final OptionalDouble seal;
+    private final List<Line> lines;
+
+    /** Squared standard uncertainties of mass, diameter, time and volume, so that a rate costs one square root. */
+    private final double massSquare;
+
+    private final double diameterSquare;
+    private final double timeSquare;
+    private final double volumeSquare;
+
+    private record Line(RingTerm kind, Term term) {}
+
+    private UncertaintyBudget(RunAmounts run, OptionalDouble seal, List<Line> lines) {
+        this.run = run;
+        this.seal = seal;
+        this.lines = lines;
+        this.massSquare = square(Goes.WITH_MASS);
+        this.diameterSquare = square(Goes.WITH_DIAMETER);
+        this.timeSquare = square(Goes.WITH_TIME);
+        this.volumeSquare = square(Goes.WITH_VOLUME);
+    }
+
+    private double square(Goes goes) {
+        return lines.stream()
+                .filter(line -> line.kind().goes() == goes)
+                .mapToDouble(line -> line.term().spread().standardUncertainty())
+                .map(u -> u * u)
+                .sum();
+    }
+
+    /**
+     * {@return a budget without terms}
+     *
+     * @param rate        the rate that the test gave, by whichever constant
+     * @param kilograms   mass of infiltrated water, above 0
+     * @param millimetres inside diameter of the ring, above 0
+     * @param seconds     time to infiltrate, above 0
+     * @throws IllegalArgumentException if mass, diameter or time is not finite and above 0
+     */
+    public static UncertaintyBudget of(InfiltrationRate rate, double kilograms, double millimetres, double seconds) {
+        RunAmounts run = new RunAmounts(rate, kilograms, millimetres, seconds);
+        return new UncertaintyBudget(run, OptionalDouble.empty(), List.of());
+    }
+
+    /**
+     * {@return this budget with one more term}
+     *
+     * @param kind what the term is about
+     * @param term a deviation: its value is 0, its spread in the unit of the kind
+     * @throws IllegalArgumentException if the value is not 0 or the name is in the budget already
+     */
+    public UncertaintyBudget with(RingTerm kind, Term term) {
+        return with(kind, List.of(term));
+    }
+
+    private UncertaintyBudget with(RingTerm kind, List<Term> terms) {
+        List<Line> more = new ArrayList<>(lines);
+        for (Term term : terms) {
+            if (term.value() != 0) {
+                throw new IllegalArgumentException("term: expected a deviation about 0, found " + term);
+            }
+            if (more.stream().anyMatch(line -> line.term().name().equals(term.name()))) {
+                throw new IllegalArgumentException("term: expected another name, found " + term.name() + " twice");
+            }
+            more.add(new Line(kind, term));
+        }
+        return new UncertaintyBudget(run, seal, List.copyOf(more));
+    }
+
+    /**
+     * {@return this budget with a reading of mass}: half of its stated resolution to either side, else half a unit of the
+     * last digit written; a mass before less a mass after is two readings
+     *
+     * @param name    names the reading
+     * @param reading the reading
+     */
+    public UncertaintyBudget withMass(String name, Reading<Mass> reading) {
+        return with(RingTerm.MASS_READING, ReadTerms.reading(name, reading, FieldUnit.KILOGRAM, 1));
+    }
+
+    /**
+     * {@return this budget with the readings whose mean is the diameter}: each as {@link #withMass} takes a reading, and
+     * how far they differ: half their range to either side for two or three, the standard deviation of the mean for more
+     *
+     * @param ring      names the ring
+     * @param diameters the readings
+     */
+    public UncertaintyBudget withDiameters(String ring, List<Reading<Length>> diameters) {
+        UncertaintyBudget read = with(RingTerm.DIAMETER_READING, ReadTerms.diameters(ring, diameters));
+        return diameters.size() < 2 ? read : read.with(RingTerm.ROUNDNESS, ReadTerms.roundness(ring, diameters));
+    }
+
+    /**
+     * {@return this budget with the reading of the watch}, as {@link #withMass} takes a reading
+     *
+     * @param name    names the reading
+     * @param reading the elapsed time
+     */
+    public UncertaintyBudget withElapsed(String name, Reading<Time> reading) {
+        return with(RingTerm.WATCH_READING, ReadTerms.reading(name, reading, FieldUnit.SECOND, 1));
+    }
+
+    /**
+     * {@return this budget with water of a temperature known within limits}: half the range of its density to either side.
+     * The offset of the method's nominal 1000 kg/m³ is no part of it
+     *
+     * @param name   names the water
+     * @param colder the coldest it may have been
+     * @param warmer the warmest it may have been
+     * @throws IllegalArgumentException if the first is the warmer one
+     */
+    public UncertaintyBudget withWater(String name, Water colder, Water warmer) {
+        if (colder.celsius() > warmer.celsius()) {
+            throw new IllegalArgumentException("colder: allowed up to " + warmer + ", found " + colder);
+        }
+        boolean turns = colder.celsius() < HEAVIEST.celsius() && HEAVIEST.celsius() < warmer.celsius();
+        double lightest = Math.min(colder.density(), warmer.density());
+        double heaviest = turns ? HEAVIEST.density() : Math.max(colder.density(), warmer.density());
+        Basis basis = new Basis("IAPWS SR6-08", "density between two temperatures", Basis.Trust.DERIVED);
+        Spread spread = Spread.rectangular((heaviest - lightest) / 2 / NOMINAL_DENSITY);
+        return with(RingTerm.WATER_DENSITY, new Term(name, 0, spread, basis));
+    }
+
+    /**
+     * {@return this budget with a seal that may lose water}: a bias to one side, never part of the ±
+     *
+     * @param share the share of the water that it may lose at most, 0 to 1
+     * @throws IllegalArgumentException if it is not 0 to 1
+     */
+    public UncertaintyBudget withSealLosing(double share) {
+        if (!(share >= 0 && share <= 1)) {
+            throw new IllegalArgumentException("share: allowed 0 to 1, found " + share);
+        }
+        return new UncertaintyBudget(run, OptionalDouble.of(share), lines);
+    }
+
+    /**
+     * {@return this budget with a seal that may leak}, as {@link #withSealLosing} takes it: all of the water at most
+     *
+     * @param kilogramsPerSecond the leak, 0 or more
+     * @throws IllegalArgumentException if it is negative or not a number
+     */
+    public UncertaintyBudget withSealLeaking(double kilogramsPerSecond) {
+        return withSealLosing(Math.min(1, kilogramsPerSecond * run.seconds() / run.kilograms()));
+    }
+
+    /** {@return the relative standard uncertainty of the rate}: 0.02 for 2 % */
+    public double relativeStandardUncertainty() {
+        return relativeStandardUncertainty(run.kilograms(), run.millimetres(), run.seconds());
+    }
+
+    /**
+     * {@return the relative standard uncertainty of another rate with the same terms}: one square root, nothing allocated
+     *
+     * @param kilograms   mass of infiltrated water
+     * @param millimetres inside diameter of the ring
+     * @param seconds     time to infiltrate
+     */
+    public double relativeStandardUncertainty(double kilograms, double millimetres, double seconds) {
+        return Math.sqrt(massSquare / (kilograms * kilograms)
+                + 4 * diameterSquare / (millimetres * millimetres)
+                + timeSquare / (seconds * seconds)
+                + volumeSquare);
+    }
+
+    /** {@return the rate in mm/h with its uncertainty, term by term} */
+    public Uncertainty uncertainty() {
+        return measurement().propagate();
+    }
+
+    /** {@return the model of this test, for trials or second-order terms}: the terms move the rate, in mm/h */
+    public Measurement measurement() {
+        List<RingTerm> kinds = lines.stream().map(Line::kind).toList();
+        double[] sensitivities = kinds.stream()
+                .mapToDouble(kind -> run.rate().millimetresPerHour() * run.relativeSensitivity(kind))
+                .toArray();
+        return Measurement.of(
+                        deviations -> run.rate(kinds, deviations),
+                        lines.stream().map(Line::term).toList())
+                .withSensitivities(sensitivities);
+    }
+
+    /** {@return what nobody stated, in words: kinds of terms, and the seal} */
+    public List<String> leftOut() {
+        Stream<String> kinds =
+                Stream.of(RingTerm.values()).filter(kind -> !holds(kind)).map(RingTerm::toString);
+        return Stream.concat(kinds, seal.isEmpty() ? Stream.of("seal") : Stream.empty())
+                .toList();
+    }
+
+    private boolean holds(RingTerm kind) {
+        return lines.stream().anyMatch(line -> line.kind() == kind);
+    }
+
+    /** {@return what the ± rests on: {@code instruments only; seal and end point not included}} */
+    public String label() {
+        if (lines.isEmpty()) {
+            return "no term stated";
+        }
+        boolean ends = holds(RingTerm.END_POINT);
+        String basis = ends ? "instruments and end point" : "instruments only";
+        return basis + "; seal " + (ends ? "not included" : "and end point not included");
+    }
+
+    /**
+     * {@return the least that the rate would be if the seal lost all that it may}; empty where nothing was stated of the seal
+     */
+    public Optional<InfiltrationRate> rateIfSealLeaks() {
+        return seal.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new InfiltrationRate(run.rate().millimetresPerHour() * (1 - seal.getAsDouble())));
+    }
+
+    /**
+     * {@return the rate with its expanded uncertainty for people, what the ± rests on, and the seal's bias apart}
+     *
+     * @param level the level of confidence, 0.95 for 95 %
+     * @param unit  the unit to print
+     * @throws IllegalArgumentException if the level is not between 0 and 1
+     */
+    public String text(double level, FieldUnit<Speed> unit) {
+        String bias = rateIfSealLeaks()
+                .map(rate -> "; leaking seal: reads high, at least " + rate.text(unit))
+                .orElse("");
+        return Uncertainty.sum(List.of(uncertainty()), scale(unit)).text(level, unit.symbol()) + "; " + label() + bias;
+    }
+
+    private static double scale(FieldUnit<Speed> unit) {
+        return new InfiltrationRate(1).in(unit);
+    }
+
+    /** {@return a table of the terms for people: name, kind, spread, relative sensitivity, what it adds in per cent, basis} */
+    public String table() {
+        StringBuilder table = new StringBuilder();
+        for (Line line : lines) {
+            double share =
+                    run.relativeSensitivity(line.kind()) * line.term().spread().standardUncertainty();
+            table.append(String.format(
+                    Locale.ROOT,
+                    "%-32s %-16s %-28s %2d %10s %%  %s%n",
+                    line.term().name(),
+                    line.kind(),
+                    line.term().spread() + " " + line.kind().unit(),
+                    line.kind().sensitivity(),
+                    Rounding.digits(100 * Math.abs(share), 2),
+                    line.term().basis()));
+        }
+        return table.append("left out: ").append(String.join(", ", leftOut())).toString();
+    }
+
+    /** {@return the rate for people in mm/h with its 95 % expanded uncertainty and what that rests on} */
+    @Override
+    public String toString() {
+        return text(LEVEL, FieldUnit.MILLIMETRE_PER_HOUR);
+    }
+}
