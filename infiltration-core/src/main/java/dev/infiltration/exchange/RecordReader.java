@@ -8,7 +8,6 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.lang.reflect.TypeVariable;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,10 +27,9 @@ final class RecordReader<R> implements ValueReader {
      *
      * @param index      position of the component; past the last for a key that is none
      * @param absent     the component's value when the key is absent
-     * @param isRequired whether the record cannot be without it
      */
     private record Member(
-            int index, ValueReader reader, @Nullable Object absent, boolean isRequired) {
+            int index, ValueReader reader, @Nullable Object absent) {
 
         private boolean isListOfEntries() {
             return reader instanceof ListReader list && list.isOfEntries();
@@ -67,19 +65,16 @@ final class RecordReader<R> implements ValueReader {
         Map<String, Member> members = new LinkedHashMap<>();
         for (RecordComponent component : type.getRecordComponents()) {
             ValueReader reader = Readers.of(component.getGenericType(), component.getName(), arguments);
-            members.put(
-                    component.getName(),
-                    new Member(members.size(), reader, absent(component.getType()), !isNullable(component)));
+            members.put(component.getName(), new Member(members.size(), reader, absent(component.getType())));
         }
         return new RecordReader<>(constructor(type), Entry.of(type), members);
     }
 
     private static @Nullable Object absent(Class<?> type) {
+        if (type == int.class) {
+            return 0;
+        }
         return type == List.class ? List.of() : type == Map.class ? Map.of() : null;
-    }
-
-    private static boolean isNullable(RecordComponent component) {
-        return component.getAnnotatedType().isAnnotationPresent(Nullable.class);
     }
 
     private static <R> Constructor<R> constructor(Class<R> type) {
@@ -107,7 +102,7 @@ final class RecordReader<R> implements ValueReader {
     /** {@return this reader with one more key, whose value is read and not kept} */
     RecordReader<R> withKey(String name, ValueReader reader) {
         Map<String, Member> more = new LinkedHashMap<>();
-        more.put(name, new Member(slots, reader, null, false));
+        more.put(name, new Member(slots, reader, null));
         more.putAll(members);
         return new RecordReader<>(constructor, entry, more);
     }
@@ -118,8 +113,7 @@ final class RecordReader<R> implements ValueReader {
         for (RecordComponent component : base.getClass().getRecordComponents()) {
             filled.computeIfPresent(
                     component.getName(),
-                    (name, member) -> new Member(
-                            member.index, member.reader, RecordWriter.value(base, component), member.isRequired));
+                    (name, member) -> new Member(member.index, member.reader, RecordWriter.value(base, component)));
         }
         return new RecordReader<>(constructor, entry, filled);
     }
@@ -201,28 +195,27 @@ final class RecordReader<R> implements ValueReader {
     }
 
     private Object create(Pass pass, int offset, @Nullable Object[] values) {
-        List<String> missing = new ArrayList<>();
-        members.forEach((name, member) -> {
+        for (Member member : members.values()) {
             if (values[member.index] == null) {
                 values[member.index] = member.absent;
             }
-            if (member.isRequired && values[member.index] == null) {
-                missing.add(name);
-            }
-        });
-        if (!missing.isEmpty()) {
-            return refuse(pass, offset, "it has no " + String.join(", no ", missing));
         }
         try {
             return constructor.newInstance(Arrays.copyOf(values, constructor.getParameterCount()));
         } catch (InvocationTargetException refused) {
-            return refuse(pass, offset, refused.getTargetException().getMessage());
+            return refuse(pass, offset, why(refused.getTargetException()));
         } catch (ReflectiveOperationException broken) {
             throw new LinkageError("cannot make " + constructor, broken);
         }
     }
 
-    private static Object refuse(Pass pass, int offset, @Nullable String why) {
+    /** A record that cannot be without a part names it, as {@link java.util.Objects#requireNonNull(Object, String)} does. */
+    private static String why(Throwable refusal) {
+        String message = String.valueOf(refusal.getMessage());
+        return refusal instanceof NullPointerException ? "it has no " + message : message;
+    }
+
+    private static Object refuse(Pass pass, int offset, String why) {
         pass.reportValue(offset, pass.tokens().pointer(), "an object", "one that can stand (" + why + ")");
         return UNREADABLE;
     }

@@ -19,9 +19,6 @@ import java.util.Collection;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
-import tools.jackson.core.ObjectWriteContext;
-import tools.jackson.core.StreamWriteFeature;
-import tools.jackson.core.json.JsonFactory;
 
 /**
  * A review as one JSON document: findings, problems, runs, locations and surfaces.
@@ -30,11 +27,6 @@ import tools.jackson.core.json.JsonFactory;
  * same review gives the same bytes on every machine.
  */
 public final class ReviewJson {
-
-    /** The shortest digits that read back equal, the same in every Java release. */
-    private static final JsonFactory FACTORY = JsonFactory.builder()
-            .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
-            .build();
 
     private static final String UNIT = "mm/h";
 
@@ -52,11 +44,7 @@ public final class ReviewJson {
      * @throws IOException if it cannot be written
      */
     public static void write(Review review, Writer out) throws IOException {
-        try (JsonGenerator json = FACTORY.createGenerator(ObjectWriteContext.empty(), new Unclosed(out))) {
-            new ReviewJson(json).document(review);
-            json.writeRaw('\n');
-        }
-        out.flush();
+        Output.LINE.write(out, json -> new ReviewJson(json).document(review));
     }
 
     /**
@@ -189,18 +177,5 @@ public final class ReviewJson {
         json.writeNumberProperty("value", rate.millimetresPerHour());
         json.writeStringProperty("unit", UNIT);
         json.writeEndObject();
-    }
-
-    /** A writer that the generator may close. */
-    private static final class Unclosed extends java.io.FilterWriter {
-
-        Unclosed(Writer out) {
-            super(out);
-        }
-
-        @Override
-        public void close() throws IOException {
-            flush();
-        }
     }
 }

@@ -6,30 +6,37 @@ import dev.infiltration.units.Reading;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
 
 /** What makes a method contradict itself. */
 final class MethodFaults {
 
-    /** A limit and its name in the method. */
-    record Named(String name, Band<?> band) {}
+    /** A part that a method cannot be without, and its name. */
+    record Part(String name, @Nullable Object value) {}
 
     private MethodFaults() {}
 
-    static void refuse(String id, List<Named> bands, List<MassStep> steps, int runsPerDay, LocationCount count) {
+    static void refuse(List<Part> parts, List<MassStep> steps, int runsPerDay) {
         List<String> faults = new ArrayList<>();
-        bands.forEach(named -> addEmptyRanges(named.name(), named.band(), faults));
+        parts.forEach(part -> addFaults(part, faults));
         addStepFaults(steps, faults);
-        if (id.isEmpty()) {
-            faults.add("id: expected a name, got none");
-        }
         if (runsPerDay < 1) {
             faults.add("runsPerDay: expected at least 1, got " + runsPerDay);
         }
-        if (count.si().isEmpty() || count.inchPound().isEmpty()) {
-            faults.add("locationCount: expected steps in both unit systems");
-        }
         if (!faults.isEmpty()) {
-            throw new IllegalArgumentException("method " + id + " contradicts itself: " + String.join("; ", faults));
+            throw new IllegalArgumentException("the method contradicts itself: " + String.join("; ", faults));
+        }
+    }
+
+    private static void addFaults(Part part, List<String> faults) {
+        if (part.value() == null) {
+            faults.add("no " + part.name());
+        } else if (part.value() instanceof Band<?> band) {
+            addEmptyRanges(part.name(), band, faults);
+        } else if (part.value() instanceof LocationCount count && (count.si().isEmpty() || count.inchPound().isEmpty())) {
+            faults.add(part.name() + ": expected steps in both unit systems");
+        } else if (part.value().equals("")) {
+            faults.add(part.name() + ": expected a name, got none");
         }
     }
 
@@ -56,8 +63,8 @@ final class MethodFaults {
     }
 
     private static boolean isBefore(
-            @org.jspecify.annotations.Nullable Reading<Time> below,
-            @org.jspecify.annotations.Nullable Reading<Time> next) {
+            @Nullable Reading<Time> below,
+            @Nullable Reading<Time> next) {
         return below != null && (next == null || below.compareAmount(next) < 0);
     }
 }

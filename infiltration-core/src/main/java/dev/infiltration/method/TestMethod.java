@@ -3,9 +3,9 @@
 package dev.infiltration.method;
 
 import dev.infiltration.field.Surface;
+import dev.infiltration.method.MethodFaults.Part;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
@@ -73,47 +73,31 @@ public record TestMethod(
      * @throws IllegalArgumentException if it does, naming every fault
      */
     public TestMethod {
-        Objects.requireNonNull(id, "id");
         aliases = List.copyOf(aliases);
-        Objects.requireNonNull(designation, "designation");
         surfaceTypes = List.copyOf(surfaceTypes);
-        Objects.requireNonNull(insideDiameter, "insideDiameter");
-        Objects.requireNonNull(ringHeight, "ringHeight");
-        Objects.requireNonNull(diameterResolution, "diameterResolution");
-        Objects.requireNonNull(head, "head");
-        Objects.requireNonNull(preWetMass, "preWetMass");
         massSteps = List.copyOf(massSteps);
-        Objects.requireNonNull(pourTolerance, "pourTolerance");
-        Objects.requireNonNull(massResolution, "massResolution");
-        Objects.requireNonNull(timeResolution, "timeResolution");
-        Objects.requireNonNull(startDelay, "startDelay");
-        Objects.requireNonNull(repeatDelay, "repeatDelay");
-        Objects.requireNonNull(dryTime, "dryTime");
-        Objects.requireNonNull(clearSpacing, "clearSpacing");
-        Objects.requireNonNull(spacingTime, "spacingTime");
-        Objects.requireNonNull(surfaceTemperature, "surfaceTemperature");
-        Objects.requireNonNull(locationCount, "locationCount");
         reportItems = List.copyOf(reportItems);
         MethodFaults.refuse(
-                id,
                 List.of(
-                        new MethodFaults.Named("insideDiameter", insideDiameter),
-                        new MethodFaults.Named("ringHeight", ringHeight),
-                        new MethodFaults.Named("diameterResolution", diameterResolution),
-                        new MethodFaults.Named("head", head),
-                        new MethodFaults.Named("preWetMass", preWetMass),
-                        new MethodFaults.Named("pourTolerance", pourTolerance),
-                        new MethodFaults.Named("massResolution", massResolution),
-                        new MethodFaults.Named("timeResolution", timeResolution),
-                        new MethodFaults.Named("startDelay", startDelay),
-                        new MethodFaults.Named("repeatDelay", repeatDelay),
-                        new MethodFaults.Named("dryTime", dryTime),
-                        new MethodFaults.Named("clearSpacing", clearSpacing),
-                        new MethodFaults.Named("spacingTime", spacingTime),
-                        new MethodFaults.Named("surfaceTemperature", surfaceTemperature)),
+                        new Part("id", id),
+                        new Part("designation", designation),
+                        new Part("insideDiameter", insideDiameter),
+                        new Part("ringHeight", ringHeight),
+                        new Part("diameterResolution", diameterResolution),
+                        new Part("head", head),
+                        new Part("preWetMass", preWetMass),
+                        new Part("pourTolerance", pourTolerance),
+                        new Part("massResolution", massResolution),
+                        new Part("timeResolution", timeResolution),
+                        new Part("startDelay", startDelay),
+                        new Part("repeatDelay", repeatDelay),
+                        new Part("dryTime", dryTime),
+                        new Part("clearSpacing", clearSpacing),
+                        new Part("spacingTime", spacingTime),
+                        new Part("surfaceTemperature", surfaceTemperature),
+                        new Part("locationCount", locationCount)),
                 massSteps,
-                runsPerDay,
-                locationCount);
+                runsPerDay);
     }
 
     /**
