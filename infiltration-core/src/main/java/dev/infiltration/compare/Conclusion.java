@@ -24,8 +24,14 @@ public enum Conclusion {
         this.words = words;
     }
 
-    /** {@return the conclusion of a test by its two-sided probability, the least it could be, and the direction seen} */
-    static Conclusion of(double p, double smallestP, double direction) {
+    /**
+     * {@return the conclusion of a test}
+     *
+     * @param p         its two-sided probability
+     * @param smallestP the least that could be with so many values
+     * @param direction above zero where the second was seen to be the higher
+     */
+    public static Conclusion of(double p, double smallestP, double direction) {
         if (smallestP > RISK) {
             return CANNOT_TELL;
         }

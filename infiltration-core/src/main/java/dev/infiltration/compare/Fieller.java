@@ -70,8 +70,21 @@ public record Fieller(double ratio, Shape shape, double low, double high, double
         }
     }
 
-    /** {@return whether a ratio fits} */
-    boolean fits(double candidate) {
+    /**
+     * {@return the same limits about another origin}
+     *
+     * @param offset what is added to the ratio and its limits
+     */
+    public Fieller plus(double offset) {
+        return new Fieller(ratio + offset, shape, low + offset, high + offset, level);
+    }
+
+    /**
+     * {@return whether a ratio fits}
+     *
+     * @param candidate the ratio
+     */
+    public boolean fits(double candidate) {
         boolean within = low <= candidate && candidate <= high;
         return shape == Shape.OUTSIDE ? candidate <= low || candidate >= high : within;
     }

@@ -74,6 +74,20 @@ class PairedComparisonTest {
     }
 
     @Test
+    void equalRatiosAreTiedWhateverTheirRounding() {
+        assertEquals(
+                1.5,
+                PairedComparison.of(new double[] {10, 33}, new double[] {11, 30})
+                        .signedRank()
+                        .statistic());
+        assertEquals(
+                1.5,
+                PairedComparison.of(new double[] {0.7, 2.31}, new double[] {0.77, 2.1})
+                        .signedRank()
+                        .statistic());
+    }
+
+    @Test
     void runsAreNamedAsSuch() {
         PairedComparison runs = PairedComparison.ofRuns(new double[] {100, 200, 300}, new double[] {90, 170, 280});
         assertTrue(runs.toString().startsWith("run 2 / run 1"));

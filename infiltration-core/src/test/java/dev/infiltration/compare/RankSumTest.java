@@ -131,7 +131,22 @@ class RankSumTest {
                         .getPValue(),
                 test.p(),
                 1e-13);
-        assertTrue(test.interval(0.95).orElseThrow().contains(test.shift().orElseThrow()));
+        // floor(465 - 1.959964 * sqrt(31 * 30 * 62 / 12) + 0.5) = 329 differences from either end (derived)
+        double[] differences = Arrays.stream(group)
+                .flatMap(one -> Arrays.stream(against).map(other -> one - other))
+                .sorted()
+                .toArray();
+        Interval interval = test.interval(0.95).orElseThrow();
+        assertEquals(differences[328], interval.low());
+        assertEquals(differences[differences.length - 329], interval.high());
+    }
+
+    @Test
+    void tailsChangePlacesWithTheGroups() {
+        double[] one = {1, 3, 3, 7};
+        double[] other = {2, 3, 9, 10, 11};
+        assertEquals(RankSum.of(one, other).exactLess(), RankSum.of(other, one).exactGreater());
+        assertEquals(RankSum.of(one, other).exact(), RankSum.of(other, one).exact());
     }
 
     @Test

@@ -60,5 +60,6 @@ class RecoveryTest {
         assertTrue(one.interval(0.95).isEmpty());
         assertTrue(one.toString().contains("too few locations"));
         assertThrows(IllegalArgumentException.class, () -> Recovery.of(1000, BEFORE, new double[] {1}));
+        assertThrows(IllegalArgumentException.class, () -> Recovery.of(new double[] {1}, BEFORE, AFTER));
     }
 }

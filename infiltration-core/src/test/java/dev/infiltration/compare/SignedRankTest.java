@@ -121,7 +121,7 @@ class SignedRankTest {
     @Test
     void moreThanSixtyDifferencesAreApproximated() {
         double[] many =
-                IntStream.rangeClosed(-20, 41).mapToDouble(i -> i + 0.25).toArray();
+                IntStream.rangeClosed(-20, 41).mapToDouble(i -> i + 0.25 + 0.001 * i * i).toArray();
         SignedRank test = SignedRank.of(many);
         assertFalse(test.exact().isPresent());
         assertEquals(
@@ -131,8 +131,46 @@ class SignedRankTest {
                         .getPValue(),
                 test.p(),
                 1e-13);
+        // floor(976.5 - 1.959964 * sqrt(62 * 63 * 125 / 24) + 0.5) = 697 means of pairs from either end (derived)
+        double[] means = IntStream.range(0, 62)
+                .boxed()
+                .flatMapToDouble(i -> IntStream.rangeClosed(0, i).mapToDouble(j -> (many[i] + many[j]) / 2))
+                .sorted()
+                .toArray();
         Interval interval = test.interval(0.95).orElseThrow();
-        assertTrue(interval.contains(test.shift().orElseThrow()));
+        assertEquals(means[696], interval.low());
+        assertEquals(means[means.length - 697], interval.high());
+        assertEquals(0.95, interval.level());
+    }
+
+    @Test
+    void zerosAreDroppedAndCounted() {
+        assertEquals(4, SignedRank.of(differences("statxact-sal")).zeros());
+        assertEquals(0, SignedRank.of(1, 2).zeros());
+    }
+
+    @Test
+    void tailsChangePlacesWithTheSigns() {
+        SignedRank up = SignedRank.of(1, 2, 3, -4, 5, 5, 7);
+        SignedRank down = SignedRank.of(-1, -2, -3, 4, -5, -5, -7);
+        assertEquals(up.exactGreater(), down.exactLess());
+        assertEquals(up.exactLess(), down.exactGreater());
+        assertEquals(-up.z(Continuity.CORRECTED), down.z(Continuity.CORRECTED));
+    }
+
+    @Property(tries = 1000)
+    void approximationAgreesWithCommonsStatisticsWithTies(
+            @ForAll @Size(min = 2, max = 40) List<@IntRange(min = 1, max = 6) Integer> sizes) {
+        double[] values = IntStream.range(0, sizes.size())
+                .mapToDouble(i -> i % 3 == 0 ? -sizes.get(i) : sizes.get(i))
+                .toArray();
+        assertEquals(
+                WilcoxonSignedRankTest.withDefaults()
+                        .with(PValueMethod.ASYMPTOTIC)
+                        .test(values)
+                        .getPValue(),
+                SignedRank.of(values).approximate(Continuity.CORRECTED),
+                1e-12);
     }
 
     @Property(tries = 2000)

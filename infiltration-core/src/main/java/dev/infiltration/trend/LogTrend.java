@@ -1,0 +1,202 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.trend;
+
+import dev.infiltration.compare.Fieller;
+import dev.infiltration.compare.Ratio;
+import dev.infiltration.summary.Interval;
+import dev.infiltration.summary.TextTable;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Rates over years on the log scale: by what factor they change a year.
+ *
+ * <p>The line of least squares supposes log-normal scatter; Theil and Sen's line and Mann and Kendall's test do not. A rate
+ * of zero has no logarithm: it is left out of both lines and counts as the lowest in the test.
+ *
+ * <p>Rates may be in any unit, the same for all; years count from any day, the curves from the first year given.
+ */
+public final class LogTrend {
+
+    /** Points from which a rival curve is looked for: fewer fit any curve. */
+    private static final int ENOUGH_FOR_RIVAL = 5;
+    /** What a rival must be better by, in Akaike's criterion (differences of 2 and more: Burnham and Anderson 2002). */
+    private static final double CLEARLY_BETTER = 2;
+
+    private final double[] years;
+    private final double[] rates;
+    private final double[] times;
+    private final double[] logs;
+    private final double start;
+
+    private LogTrend(double[] years, double[] rates) {
+        this.years = years.clone();
+        this.rates = rates.clone();
+        int[] positive =
+                IntStream.range(0, rates.length).filter(i -> rates[i] > 0).toArray();
+        this.times = Arrays.stream(positive).mapToDouble(i -> years[i]).toArray();
+        this.logs = Arrays.stream(positive)
+                .mapToDouble(i -> StrictMath.log(rates[i]))
+                .toArray();
+        this.start = Arrays.stream(times).min().orElse(0);
+    }
+
+    /**
+     * {@return the trend of rates over years}
+     *
+     * @param years when each was measured
+     * @param rates the rates, at least 0
+     * @throws IllegalArgumentException if the numbers differ, a rate is negative, or anything is not finite
+     */
+    public static LogTrend of(double[] years, double[] rates) {
+        if (years.length != rates.length) {
+            throw new IllegalArgumentException(
+                    "years, rates: expected pairs, got " + years.length + " and " + rates.length);
+        }
+        if (Arrays.stream(rates).anyMatch(rate -> !(rate >= 0) || Double.isInfinite(rate))) {
+            throw new IllegalArgumentException("rates: expected finite rates of at least 0");
+        }
+        if (!Arrays.stream(years).allMatch(Double::isFinite)) {
+            throw new IllegalArgumentException("years: expected finite numbers");
+        }
+        return new LogTrend(years, rates);
+    }
+
+    /** {@return how many rates there are} */
+    public int n() {
+        return rates.length;
+    }
+
+    /** {@return how many rates are zero} */
+    public int zeros() {
+        return rates.length - logs.length;
+    }
+
+    /** {@return the line of least squares through the logarithms, absent for rates at fewer than two times} */
+    public Optional<LineFit> line() {
+        return line(Curve.STEADY);
+    }
+
+    /** {@return the line of least squares over a curve's scale of the years since the first} */
+    Optional<LineFit> line(Curve curve) {
+        return Arrays.stream(times).distinct().count() < 2 ? Optional.empty() : Optional.of(fit(curve));
+    }
+
+    private LineFit fit(Curve curve) {
+        return LineFit.of(
+                Arrays.stream(times)
+                        .map(time -> curve == Curve.STEADY ? time : curve.scale(time - start))
+                        .toArray(),
+                logs);
+    }
+
+    /**
+     * {@return the factor a year of the line of least squares; its interval needs three rates}
+     *
+     * @param level how often such an interval is right
+     */
+    public Optional<Ratio> factorAYear(double level) {
+        return line().map(line ->
+                new Ratio(line.slope(), line.slopeInterval(level).orElse(null)));
+    }
+
+    /** {@return Theil and Sen's line through the logarithms, absent for rates at fewer than two times} */
+    public Optional<TheilSen> typicalLine() {
+        return Arrays.stream(times).distinct().count() < 2 ? Optional.empty() : Optional.of(TheilSen.of(times, logs));
+    }
+
+    /**
+     * {@return the factor a year of Theil and Sen's line}
+     *
+     * @param level how often such an interval is right; the interval says the level reached
+     */
+    public Optional<Ratio> typicalFactorAYear(double level) {
+        return typicalLine()
+                .map(line -> new Ratio(line.slope(), line.interval(level).orElse(null)));
+    }
+
+    /** {@return the test of a trend, zeros counting as the lowest} */
+    public MannKendall mannKendall() {
+        return MannKendall.of(years, rates);
+    }
+
+    /**
+     * {@return the curve that fits clearly better than a steady change, if one does}
+     *
+     * <p>Better by at least 2 in Akaike's criterion, {@code n·ln} of the squared residual standard deviations. Looked for
+     * from five rates up.
+     */
+    public Optional<Curve> rival() {
+        if (logs.length < ENOUGH_FOR_RIVAL) {
+            return Optional.empty();
+        }
+        return Stream.of(Curve.LEVELS_OFF, Curve.GIVES_WAY)
+                .filter(curve -> better(curve) >= CLEARLY_BETTER)
+                .max(Comparator.comparingDouble(this::better));
+    }
+
+    private double better(Curve curve) {
+        double gain = 2 * logs.length * StrictMath.log(residualSd(Curve.STEADY) / residualSd(curve));
+        return Double.isNaN(gain) ? 0 : gain;
+    }
+
+    private double residualSd(Curve curve) {
+        return line(curve).map(LineFit::residualSd).orElse(Double.NaN);
+    }
+
+    /**
+     * {@return when the rate measured at one further test will come to a limit: Fieller's limits about the year at which the
+     *     line does; absent for fewer than three rates or a limit that is not positive}
+     *
+     * @param limit the limit, in the unit of the rates
+     * @param level how often such limits are right
+     */
+    public Optional<Fieller> crossing(double limit, double level) {
+        return limit > 0 ? line().flatMap(line -> line.where(StrictMath.log(limit), 1, level)) : Optional.empty();
+    }
+
+    /**
+     * {@return the year at which a curve comes to a limit, absent where it does not}
+     *
+     * @param curve the curve
+     * @param limit the limit, in the unit of the rates
+     */
+    public OptionalDouble crossing(Curve curve, double limit) {
+        double year = line(curve)
+                .map(line -> (StrictMath.log(limit) - line.intercept()) / line.slope())
+                .map(scaled -> curve == Curve.STEADY ? scaled : start + curve.unscale(scaled))
+                .orElse(Double.NaN);
+        return Double.isFinite(year) ? OptionalDouble.of(year) : OptionalDouble.empty();
+    }
+
+    /** {@return the trend as a small table} */
+    @Override
+    public String toString() {
+        return TextTable.titled("rates over years")
+                .with("rates", n() + (zeros() == 0 ? "" : ", " + zeros() + " of them zero"))
+                .with(
+                        "factor a year",
+                        factorAYear(Interval.LEVEL).map(Ratio::toString).orElse("not given"))
+                .with(
+                        "typical factor a year",
+                        typicalFactorAYear(Interval.LEVEL).map(Ratio::toString).orElse("not given"))
+                .with("trend", trend())
+                .with("fits better", rival().map(Curve::toString).orElse("no other curve"))
+                .toString();
+    }
+
+    private String trend() {
+        MannKendall test = mannKendall();
+        return switch (test.conclusion()) {
+            case HIGHER -> "shown to rise (p = " + TextTable.number(test.p()) + ")";
+            case LOWER -> "shown to fall (p = " + TextTable.number(test.p()) + ")";
+            case NOT_SHOWN, DIFFERENT -> "not shown (p = " + TextTable.number(test.p()) + ")";
+            case CANNOT_TELL -> "cannot tell: at least 5 dates are needed";
+        };
+    }
+}
