@@ -18,6 +18,8 @@ import javax.measure.Quantity;
 /** Findings as they are made: one for a rule and place. */
 final class Findings {
 
+    private static final String UNSHOWN = "-unshown";
+
     private final Policy policy;
     private final List<Finding> found = new ArrayList<>();
 
@@ -69,7 +71,8 @@ final class Findings {
     /**
      * {@return what was found, one for a rule and place, sorted by place and then as the catalogue lists the rules}
      *
-     * <p>Of a doubled record only the doubling is told, and of a ring whether it is usable.
+     * <p>Of a doubled record only the doubling is told, and of a ring whether it is usable. A limit that was not shown to be
+     * kept is not told where it was broken.
      */
     List<Finding> sorted() {
         Set<Place> doubled = new HashSet<>();
@@ -85,6 +88,7 @@ final class Findings {
             }
         }
         return single.values().stream()
+                .filter(finding -> !single.containsKey(broken(finding)))
                 .sorted(Comparator.comparing(Finding::where)
                         .thenComparingInt(finding -> Entry.order(finding.rule()))
                         .thenComparing(Finding::rule))
@@ -92,6 +96,13 @@ final class Findings {
     }
 
     private record Key(String rule, Place where) {}
+
+    /** The same limit broken at the same place; of a rule that has no such counterpart, a rule that there is not. */
+    private static Key broken(Finding finding) {
+        boolean isUnshown = finding.rule().endsWith(UNSHOWN);
+        String rule = isUnshown ? finding.rule().substring(0, finding.rule().length() - UNSHOWN.length()) : "";
+        return new Key(rule, finding.where());
+    }
 
     private static Finding graver(Finding one, Finding other) {
         return other.effect().compareTo(one.effect()) < 0 ? other : one;
