@@ -43,6 +43,11 @@ final class PouringRules {
         }
     }
 
+    /** Water that is not positive is no reading: of a run, {@code run.unusable} alone speaks of it. */
+    static boolean isPouredPositive(Pouring pouring) {
+        return pouring.pouredWater().filter(WaterReading::isPositive).isPresent();
+    }
+
     /** The member, or the record itself where the water came from its pours. */
     private static Place waterPlace(PouringAt at) {
         return at.pouring().water() == null ? at.place() : at.place().member("water");
@@ -143,6 +148,9 @@ final class PouringRules {
 
     static void waterByVolume(PouringAt at, Findings findings) {
         Pouring run = at.pouring();
+        if (!isPouredPositive(run)) {
+            return;
+        }
         Stream<@Nullable WaterReading> readings = run.water() != null
                 ? Stream.of(run.water())
                 : run.pours().stream().flatMap(PouringRules::readings);
@@ -167,7 +175,7 @@ final class PouringRules {
                 .withPours(at.pouring().pours())
                 .pouredWater()
                 .orElse(null);
-        if (water == null || sum == null) {
+        if (water == null || sum == null || !water.isPositive()) {
             return;
         }
         FieldUnit<Mass> unit = water.mass().unit();

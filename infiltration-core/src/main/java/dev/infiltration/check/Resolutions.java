@@ -84,15 +84,16 @@ final class Resolutions {
 
     /** The water, or what the vessels held where it is the sum of pours; an amount that is not positive is no reading. */
     private static List<WaterReading> readings(Pouring pouring) {
-        List<WaterReading> readings = new ArrayList<>();
-        if (pouring.water() != null) {
-            readings.add(pouring.water());
-        } else {
-            for (Pour pour : pouring.pours()) {
-                Stream.of(pour.before(), pour.after()).filter(Objects::nonNull).forEach(readings::add);
-            }
+        if (!PouringRules.isPouredPositive(pouring)) {
+            return List.of();
         }
-        readings.removeIf(water -> pouring.water() != null && !water.isPositive());
+        if (pouring.water() != null) {
+            return List.of(pouring.water());
+        }
+        List<WaterReading> readings = new ArrayList<>();
+        for (Pour pour : pouring.pours()) {
+            Stream.of(pour.before(), pour.after()).filter(Objects::nonNull).forEach(readings::add);
+        }
         return readings;
     }
 

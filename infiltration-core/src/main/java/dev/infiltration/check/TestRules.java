@@ -107,7 +107,7 @@ final class TestRules {
 
     private static Reading<Length> fall(Reading<Dimensionless> slope, Ring ring, FieldUnit<Length> unit) {
         BigDecimal diameter = RingRules.meanDiameter(ring).exactIn(unit);
-        BigDecimal fall = slope.exactIn(FieldUnit.ONE).abs().multiply(diameter);
+        BigDecimal fall = slope.exactIn(FieldUnit.ONE).multiply(diameter);
         return Reading.of(fall.round(MathContext.DECIMAL128), unit);
     }
 }
