@@ -169,6 +169,7 @@ public final class Checker {
         PouringRules.discontinued(preWet, findings);
         rules.forEach(rule -> rule.judge(preWet, findings));
         if (method != null) {
+            VisitRules.rainDuring(preWet, findings);
             PouringRules.preWetMass(preWet, method, findings);
             PouringRules.head(preWet, method, findings);
         }
@@ -189,6 +190,7 @@ public final class Checker {
         rules.forEach(rule -> rule.judge(run, findings));
         RatioRules.judge(run, policy.limits(), findings);
         if (method != null) {
+            VisitRules.rainDuring(run, findings);
             PouringRules.mass(run, method, findings);
             PouringRules.poursDisagree(run, method, findings);
             DelayRules.judge(run, method, findings);

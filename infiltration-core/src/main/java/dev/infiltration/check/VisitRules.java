@@ -190,17 +190,12 @@ final class VisitRules {
                         "no rain",
                         Bases.NO_STANDING_WATER);
             }
-            for (PouringAt pouring : test.pourings()) {
-                if (!pouring.pouring().isVoid() && has(pouring, Event.Kind.RAIN)) {
-                    findings.add(
-                            Entry.VISIT_RAIN_DURING,
-                            pouring.place(),
-                            pouring.subject(),
-                            "rain",
-                            "no rain",
-                            Bases.NO_STANDING_WATER);
-                }
-            }
+        }
+    }
+
+    static void rainDuring(PouringAt at, Findings findings) {
+        if (has(at, Event.Kind.RAIN)) {
+            findings.add(Entry.VISIT_RAIN_DURING, at.place(), at.subject(), "rain", "no rain", Bases.NO_STANDING_WATER);
         }
     }
 

@@ -33,7 +33,8 @@ final class MethodFaults {
             faults.add("no " + part.name());
         } else if (part.value() instanceof Band<?> band) {
             addEmptyRanges(part.name(), band, faults);
-        } else if (part.value() instanceof LocationCount count && (count.si().isEmpty() || count.inchPound().isEmpty())) {
+        } else if (part.value() instanceof LocationCount count
+                && (count.si().isEmpty() || count.inchPound().isEmpty())) {
             faults.add(part.name() + ": expected steps in both unit systems");
         } else if (part.value().equals("")) {
             faults.add(part.name() + ": expected a name, got none");
@@ -62,9 +63,7 @@ final class MethodFaults {
         }
     }
 
-    private static boolean isBefore(
-            @Nullable Reading<Time> below,
-            @Nullable Reading<Time> next) {
+    private static boolean isBefore(@Nullable Reading<Time> below, @Nullable Reading<Time> next) {
         return below != null && (next == null || below.compareAmount(next) < 0);
     }
 }

@@ -120,8 +120,9 @@ class SignedRankTest {
 
     @Test
     void moreThanSixtyDifferencesAreApproximated() {
-        double[] many =
-                IntStream.rangeClosed(-20, 41).mapToDouble(i -> i + 0.25 + 0.001 * i * i).toArray();
+        double[] many = IntStream.rangeClosed(-20, 41)
+                .mapToDouble(i -> i + 0.25 + 0.001 * i * i)
+                .toArray();
         SignedRank test = SignedRank.of(many);
         assertFalse(test.exact().isPresent());
         assertEquals(
