@@ -9,6 +9,7 @@ import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Problem;
 import dev.infiltration.field.Site;
+import dev.infiltration.field.Visit;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.review.Review;
@@ -16,6 +17,7 @@ import dev.infiltration.summary.LocationRate;
 import dev.infiltration.summary.SurfaceRate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
@@ -30,10 +32,14 @@ public final class SeasonText {
     private static final String NEWLINE = "\n";
 
     private final Review review;
+    private final Map<Place, List<Finding>> findingsByVisit;
+    private final Map<VisitAt, List<LocationRate>> locationsByVisit;
     private final StringBuilder text = new StringBuilder();
 
     private SeasonText(Review review) {
         this.review = review;
+        this.findingsByVisit = review.findings().stream().collect(Collectors.groupingBy(SeasonText::visitOf));
+        this.locationsByVisit = review.locations().stream().collect(Collectors.groupingBy(LocationRate::visit));
     }
 
     /**
@@ -99,10 +105,7 @@ public final class SeasonText {
     }
 
     private void bookFindings() {
-        Place visits = Place.BOOK.member("visits");
-        List<Finding> findings = review.findings().stream()
-                .filter(finding -> !finding.where().isWithin(visits))
-                .toList();
+        List<Finding> findings = findingsByVisit.getOrDefault(Place.BOOK, List.of());
         if (!findings.isEmpty()) {
             line(NEWLINE, "Sites, rings, instruments and maintenance");
             findings(findings);
@@ -113,20 +116,21 @@ public final class SeasonText {
         VisitAt visit = surface.visit();
         line(NEWLINE, title(visit));
         line("  ", visit.method().map(TestMethod::verification).orElse("no rule of a method was judged"));
-        findings(review.findings().stream()
-                .filter(finding -> isOf(visit, finding))
-                .toList());
+        findings(findingsByVisit.getOrDefault(review.placeOf(visit), List.of()));
         RateWords words = RateWords.of(visit);
-        for (LocationRate location : review.locations()) {
-            if (location.visit() == visit) {
-                line("  ", location.location() + ": " + words.text(location.outcome()) + restsOn(location));
-            }
+        for (LocationRate location : locationsByVisit.getOrDefault(visit, List.of())) {
+            line("  ", location.location() + ": " + words.text(location.outcome()) + restsOn(location));
         }
         line("  ", figures(surface, words));
     }
 
-    private boolean isOf(VisitAt visit, Finding finding) {
-        return finding.where().isWithin(review.placeOf(visit));
+    /** The visit that a finding stands in; the book where it stands in none. */
+    private static Place visitOf(Finding finding) {
+        Place place = finding.where();
+        while (!place.isBook() && !place.isEntryOf(Visit.class)) {
+            place = place.outer();
+        }
+        return place;
     }
 
     private static String title(VisitAt visit) {
