@@ -136,10 +136,12 @@ final class RecordReader<R> implements ValueReader {
     private @Nullable Object object(Pass pass) {
         int offset = pass.tokens().offset();
         @Nullable Object[] values = new Object[slots];
-        if (!readMembers(pass, values)) {
+        boolean readable = readMembers(pass, values);
+        boolean stays = !pass.tokens().ended() || staysCut(pass, values);
+        if (!readable) {
             return UNREADABLE;
         }
-        return pass.tokens().ended() && !staysCut(pass, values) ? null : create(pass, offset, values);
+        return stays ? create(pass, offset, values) : null;
     }
 
     /** Reads the object that starts at the current token as a document: what stood complete of it is kept. */
