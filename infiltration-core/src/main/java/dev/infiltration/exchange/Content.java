@@ -29,7 +29,7 @@ record Content<R>(@Nullable R value, List<Fault> faults, Map<String, List<Intege
     static Content<Object> of(Text text, String prefix, ReadLimits limits, Function<Pass, @Nullable Object> reading) {
         try (Pass pass = new Pass(text, prefix, limits, null)) {
             @Nullable Object value = reading.apply(pass);
-            if (pass.whole() != null || (text.cut() == null && pass.tokens().isComplete())) {
+            if (pass.whole() != null || pass.tokens().isComplete()) {
                 return of(pass, value);
             }
         }

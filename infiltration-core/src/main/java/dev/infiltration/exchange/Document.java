@@ -93,10 +93,11 @@ final class Document<R> {
         return value;
     }
 
+    /** A document that breaks off may have stated its format behind the break. */
     private void reportNoFormat(Pass pass, int start) {
-        if (pass.tokens().ended()) {
+        if (pass.end() != null) {
             pass.reportWholeCut();
-        } else {
+        } else if (pass.tokens().isComplete()) {
             pass.reportWhole(start, "", "no format", expected(format));
         }
     }

@@ -31,11 +31,13 @@ final class Tokens implements AutoCloseable {
 
     private final JsonParser parser;
     private final int end;
+    private final boolean isCut;
     private final String prefix;
     private final ReadLimits limits;
     private int depth;
     private boolean ended;
     private boolean refused;
+    private boolean isEmpty = true;
 
     /**
      * Starts before the first token.
@@ -45,6 +47,7 @@ final class Tokens implements AutoCloseable {
     Tokens(Text text, String prefix, ReadLimits limits) {
         this.parser = JSON.createParser(ObjectReadContext.empty(), text.chars(), 0, text.end());
         this.end = text.end();
+        this.isCut = text.cut() != null;
         this.prefix = prefix;
         this.limits = limits;
     }
@@ -71,7 +74,8 @@ final class Tokens implements AutoCloseable {
     private @Nullable JsonToken advance() {
         try {
             @Nullable JsonToken token = parser.nextToken();
-            refused = token != null && !isWhole(token);
+            refused = token == null ? isEmpty : !isWhole(token);
+            isEmpty = false;
             return refused ? null : token;
         } catch (JacksonException broken) {
             refused = true;
@@ -100,9 +104,12 @@ final class Tokens implements AutoCloseable {
         return ended;
     }
 
-    /** {@return whether nothing but space is left after a whole value} */
+    /** {@return whether the text is a whole value and nothing but space is left of it}; there are no more tokens then */
     boolean isComplete() {
-        return !ended && next() == null && !refused;
+        boolean goesOn = next() != null;
+        refused = refused || goesOn;
+        ended = true;
+        return !refused && !isCut;
     }
 
     /** Leaves the place at the end of the current value. */
