@@ -267,7 +267,7 @@ public final class UncertaintyBudget {
      */
     public String text(double level, FieldUnit<Speed> unit) {
         String bias = rateIfSealLeaks()
-                .map(rate -> "; leaking seal: reads high, at least " + rate.text(unit))
+                .map(rate -> "; the seal may leak: the rate may be as low as " + rate.text(unit))
                 .orElse("");
         return Uncertainty.sum(List.of(uncertainty()), scale(unit)).text(level, unit.symbol()) + "; " + label() + bias;
     }
