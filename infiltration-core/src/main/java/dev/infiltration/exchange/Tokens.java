@@ -93,10 +93,10 @@ final class Tokens implements AutoCloseable {
         };
     }
 
-    /** A number that touches the end of the text may go on. */
+    /** A number that touches the end of the text may go on, unless it is all there is. */
     private boolean isWholeNumber() {
         int length = parser.getStringLength();
-        return length <= limits.numberLength() && offset() + length < end;
+        return length <= limits.numberLength() && (depth == 0 || offset() + length < end);
     }
 
     /** {@return whether tokens ran out} */
