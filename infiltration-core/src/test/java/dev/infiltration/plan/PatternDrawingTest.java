@@ -46,6 +46,19 @@ class PatternDrawingTest {
     }
 
     @Test
+    void voidsLookLikeJoints() throws Exception {
+        JointsInRing ring = JointsInRing.of(Laid.example(Laying.GRID), mm("300"));
+        Document svg = parse(ring.drawing(OFFSET));
+        String joints = ((Element) svg.getElementsByTagName("rect").item(0)).getAttribute("fill");
+        NodeList faces = svg.getElementsByTagName("polygon");
+        for (int i = 0; i < faces.getLength(); i++) {
+            Element face = (Element) faces.item(i);
+            boolean isVoid = CirclePolygon.signedArea(numbers(face.getAttribute("points"))) < 0;
+            assertEquals(isVoid ? joints : "", face.getAttribute("fill"));
+        }
+    }
+
+    @Test
     void drawingNamesItselfForThoseWhoDoNotSeeIt() throws Exception {
         JointsInRing ring = JointsInRing.of(Laid.example(Laying.STACK), mm("300"));
         Document svg = parse(ring.drawing(OFFSET));
