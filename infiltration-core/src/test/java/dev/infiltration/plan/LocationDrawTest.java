@@ -149,6 +149,15 @@ class LocationDrawTest {
     }
 
     @Test
+    void ringFitsIntoStripLittleWiderThanItself() {
+        Outline strip = Outline.of(FieldUnit.METRE, 0, 0, 20, 0, 20, 0.4, 0, 0.4);
+        Drawn drawn = LocationDraw.of(List.of(new Zone("gutter", strip)))
+                .withRing(mm("300"))
+                .draw(1, 1);
+        assertEquals(0, drawn.missing());
+    }
+
+    @Test
     void whatFindsNoRoomIsMissing() {
         Drawn drawn = LocationDraw.of(List.of(new Zone("bay", Outline.of(FieldUnit.FOOT, 0, 0, 4, 0, 4, 4, 0, 4))))
                 .withRing(Laid.inches("12"))

@@ -60,6 +60,7 @@ class OutlineTest {
             strings = {
                 "0 0 1 0",
                 "0 0 1 0 1",
+                "0 0 1 0 1 1 0",
                 "0 0 1 0 2 0",
                 "0 0 NaN 0 1 1",
                 "0 0 2 2 2 0 0 2",
@@ -73,6 +74,13 @@ class OutlineTest {
     @ValueSource(strings = {"40 1 41 1 41 2", "25 5 35 5 35 6 25 6", "4 4 10 4 10 10 4 10", "5 6 5.5 6 5.5 6.5"})
     void holeThatDoesNotLieInsideIsRefused(String corners) {
         assertThrows(IllegalArgumentException.class, () -> OUTLINE.withHole(numbers(corners)));
+    }
+
+    /** The line of one edge parts the ends of another, and yet they do not meet. */
+    @Test
+    void edgesThatPassEachOtherByAreTaken() {
+        assertEquals(
+                11.5, Outline.of(FieldUnit.METRE, 0, 0, 3.9, 0, 6, 10, 4, 4).area(), 1e-12);
     }
 
     @Test
