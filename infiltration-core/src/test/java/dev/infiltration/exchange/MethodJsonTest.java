@@ -13,6 +13,8 @@ import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -67,8 +69,16 @@ class MethodJsonTest {
         ReadMethod read = read("{\"format\": \"infiltration-test-method/1\", \"id\": \"bare\"}");
         assertTrue(read.method().isEmpty());
         String message = read.problems().get(0).message();
-        Stream.of("designation", "insideDiameter", "head", "runsPerDay", "locationCount")
+        Stream.of("designation", "insideDiameter", "head", "locationCount")
                 .forEach(part -> assertTrue(message.contains("no " + part), message));
+    }
+
+    @Test
+    void variantOfTheGuideIsRead() throws IOException {
+        String page = Files.readString(Path.of("..", "docs", "methods.md"));
+        String block = page.substring(page.indexOf("```json\n") + 8);
+        ReadMethod read = read(block.substring(0, block.indexOf("```")));
+        assertEquals(3, read.method().orElseThrow().runsPerDay());
     }
 
     @Test
