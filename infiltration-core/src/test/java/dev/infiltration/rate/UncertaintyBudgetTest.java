@@ -12,6 +12,7 @@ import dev.infiltration.units.Reading;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
@@ -87,7 +88,9 @@ class UncertaintyBudgetTest {
     @Test
     void statedResolutionGoesBeforeTheLastDigit() {
         Reading<Mass> stated = Reading.of("40", FieldUnit.POUND).withResolution(new BigDecimal("0.02"));
-        double found = BARE.withMass("poured", stated).relativeStandardUncertainty();
+        UncertaintyBudget budget = BARE.withMass("poured", stated);
+        double found = budget.relativeStandardUncertainty();
+        assertTrue(budget.table().contains("resolution stated with the reading (user)"), budget.table());
         assertEquals(0.01 * 0.45359237 / StrictMath.sqrt(3) / 18, found, 1e-15);
     }
 
@@ -254,6 +257,23 @@ class UncertaintyBudgetTest {
                 ring R1, diameter 1 diameter reading rectangular ±0.50 mm -2 0.19 % last digit written (derived)
                 run 1, watch watch reading rectangular ±0.050 s -1 0.048 % last digit written (derived)
                 left out: mass error, roundness, reaction, end point, water density, seal""", table);
+    }
+
+    /** The bare equation at amounts that are off: 18.1 kg, 301 mm, 58 s, water 1 % off. */
+    @Test
+    void modelIsTheEquationAtAmountsThatAreOff() {
+        UncertaintyBudget budget = BARE.with(RingTerm.MASS_READING, term("kg", Spread.normal(1)))
+                .with(RingTerm.ROUNDNESS, term("mm", Spread.normal(1)))
+                .with(RingTerm.REACTION, term("start", Spread.normal(1)))
+                .with(RingTerm.END_POINT, term("end", Spread.normal(1)))
+                .with(RingTerm.WATER_DENSITY, term("water", Spread.normal(0.01)));
+        ToDoubleFunction<double[]> model = budget.measurement().model();
+        assertEquals(
+                1.01 * RateEquation.millimetresPerHour(18.1, 301, 58),
+                model.applyAsDouble(new double[] {0.1, 1, 0.5, -2.5, 0.01}),
+                1e-4);
+        assertEquals(Double.POSITIVE_INFINITY, model.applyAsDouble(new double[] {0, 0, -30, -31, 0}));
+        assertEquals(RATE.millimetresPerHour(), budget.measurement().value(), 1e-9);
     }
 
     @Property

@@ -124,6 +124,13 @@ class UncertaintyTest {
     }
 
     @Test
+    void degreesOfFreedomAreCutToAWholeNumber() {
+        Uncertainty poor = result(5, Term.of("x", 0, Spread.student(1, 1.5)));
+        assertEquals(Uncertainty.coverageFactor(0.95, 1), poor.coverageFactor(0.95));
+        assertEquals(new Interval(5 - poor.expanded(0.95), 5 + poor.expanded(0.95)), poor.interval(0.95));
+    }
+
+    @Test
     void correlatedTermsCountAsOneWithTheFewestDegreesOfFreedom() {
         Term few = Term.of("few", 0, Spread.student(1, 3));
         Term many = Term.of("many", 0, Spread.student(1, 30));
