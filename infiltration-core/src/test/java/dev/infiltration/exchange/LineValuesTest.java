@@ -40,7 +40,6 @@ class LineValuesTest {
     }
 
     private static ReadBook read(String lines) throws IOException {
-        return FieldBookJson.withDefaults()
-                .readLines(new ByteArrayInputStream(lines.getBytes(StandardCharsets.UTF_8)));
+        return FieldBookJson.withDefaults().readLines(new ByteArrayInputStream(lines.getBytes(StandardCharsets.UTF_8)));
     }
 }

@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.examples;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.check.Effect;
@@ -16,11 +14,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** Runs the snippet of the README, and sees that it stands there as it is run here. */
@@ -60,19 +55,6 @@ class ReadmeTest {
 
     @Test
     void snippetStandsInTheReadme() throws IOException {
-        String readme = Files.readString(README);
-        String block = readme.substring(readme.indexOf("```java\n") + 8);
-        String snippet = block.substring(0, block.indexOf("```"));
-        String source = Files.readString(HERE);
-        String run = source.substring(source.indexOf("// begin\n") + 9, source.indexOf("        // end"));
-        assertEquals(plain(snippet), plain(run));
-        assertFalse(plain(snippet).isEmpty());
-    }
-
-    private static String plain(String code) {
-        return Arrays.stream(code.split("\n"))
-                .map(String::strip)
-                .filter(line -> !line.isEmpty())
-                .collect(Collectors.joining("\n"));
+        Snippets.assertStandsAlike(README, HERE);
     }
 }
