@@ -3,6 +3,7 @@
 package dev.infiltration.check;
 
 import dev.infiltration.field.FieldBook;
+import dev.infiltration.field.Location;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Ring;
@@ -21,7 +22,7 @@ import java.util.Set;
 final class BookIndex {
 
     private static final List<Class<?>> SCOPES =
-            List.of(TestRun.class, LocationTest.class, Visit.class, Ring.class, Surface.class);
+            List.of(TestRun.class, LocationTest.class, Visit.class, Ring.class, Location.class, Surface.class);
 
     private final Register register;
     private final List<VisitAt> visits = new ArrayList<>();
@@ -101,7 +102,10 @@ final class BookIndex {
         return spots;
     }
 
-    /** Findings that withhold rates, by the record they bear on: a run, test, visit, ring or surface. */
+    /**
+     * Findings that withhold rates, by the record they bear on: a run, test, visit, ring or surface. A location that occurs
+     * twice bears on the tests that name it, which know.
+     */
     void withhold(List<Finding> findings) {
         for (Finding finding : findings) {
             if (finding.effect() == Effect.NO_RATE) {

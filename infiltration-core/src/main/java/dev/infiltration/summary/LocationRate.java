@@ -70,7 +70,7 @@ public record LocationRate(VisitAt visit, String location, RateOutcome outcome, 
 
     private static LocationRate of(CheckedBook book, VisitAt visit, String location, List<TestAt> tests) {
         if (tests.stream().allMatch(test -> test.runs().isEmpty())) {
-            return fromPreWetting(visit, location, tests);
+            return fromPreWetting(visit, location, book.series(tests.get(0)));
         }
         List<PouringAt> runs = runsThatCount(book.series(tests.get(0)), visit);
         List<RateOutcome> outcomes = runs.stream().map(PouringAt::outcome).toList();
@@ -106,9 +106,10 @@ public record LocationRate(VisitAt visit, String location, RateOutcome outcome, 
     }
 
     /** Of several discontinued prewettings the last; one that drained or is void says nothing of the rate. */
-    private static LocationRate fromPreWetting(VisitAt visit, String location, List<TestAt> tests) {
-        RateOutcome outcome = tests.stream()
-                .flatMap(test -> test.preWet().stream())
+    private static LocationRate fromPreWetting(VisitAt visit, String location, List<Series> series) {
+        RateOutcome outcome = series.stream()
+                .flatMap(each -> each.records().stream())
+                .filter(record -> record.test().visit() == visit && !record.isRun())
                 .filter(preWet -> preWet.pouring().isStopped())
                 .reduce((earlier, later) -> later)
                 .map(PouringAt::outcome)
