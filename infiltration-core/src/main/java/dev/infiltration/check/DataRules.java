@@ -76,11 +76,12 @@ final class DataRules {
         }
     }
 
+    /** Tests of a visit that is not meant are none. */
     private void testIds() {
         Set<String> met = new HashSet<>();
         for (VisitAt visit : index.visits()) {
             for (TestAt test : visit.tests()) {
-                String id = Texts.given(test.test().id());
+                String id = visit.isLaterDouble() ? null : Texts.given(test.test().id());
                 if (id != null && !met.add(id)) {
                     doubled(test, findings);
                 }

@@ -46,7 +46,7 @@ public final class Typing {
 
     private void add(TestAt test) {
         String id = Texts.given(test.test().id());
-        if (id != null) {
+        if (id != null && !test.visit().isLaterDouble()) {
             byId.computeIfAbsent(id, key -> new ArrayList<>()).add(test);
         }
         VisitAt visit = test.visit();
