@@ -81,7 +81,8 @@ final class DataRules {
         Set<String> met = new HashSet<>();
         for (VisitAt visit : index.visits()) {
             for (TestAt test : visit.tests()) {
-                String id = visit.isLaterDouble() ? null : Texts.given(test.test().id());
+                String id =
+                        visit.isLaterDouble() ? null : Texts.given(test.test().id());
                 if (id != null && !met.add(id)) {
                     doubled(test, findings);
                 }

@@ -57,7 +57,11 @@ class OutcomeTest {
 
     @ParameterizedTest
     @CsvSource({
-        "BETWEEN_MARKS, measured", "BELOW, measured", "ABOVE, measured", "BOTH, measured", "NEVER_REACHED, lower-bound"
+        "BETWEEN_MARKS, measured",
+        "BELOW, measured",
+        "ABOVE, measured",
+        "BOTH, measured",
+        "NEVER_REACHED, lower-bound"
     })
     void aHeadThatWasNeverReachedBoundsFromBelow(Head.State state, String expected) {
         assertEquals(expected, told(first(r -> r.withHead(Head.of(state)))));
@@ -85,12 +89,10 @@ class OutcomeTest {
 
     @Test
     void reasonsOnBothSidesWithhold() {
-        assertEquals(
-                "withheld run.event", told(with(null, End.DRAINED, Event.Kind.LEAK, Event.Kind.POUR_INTERRUPTED)));
+        assertEquals("withheld run.event", told(with(null, End.DRAINED, Event.Kind.LEAK, Event.Kind.POUR_INTERRUPTED)));
         assertEquals("withheld run.discontinued run.event", told(with(null, End.STOPPED, Event.Kind.HEAD_LOST)));
         assertEquals("withheld run.head run.discontinued", told(with(Head.State.NEVER_REACHED, End.STOPPED)));
-        assertEquals(
-                "withheld run.head run.event", told(with(Head.State.NEVER_REACHED, End.DRAINED, Event.Kind.LEAK)));
+        assertEquals("withheld run.head run.event", told(with(Head.State.NEVER_REACHED, End.DRAINED, Event.Kind.LEAK)));
     }
 
     @Test
@@ -126,7 +128,12 @@ class OutcomeTest {
         assertEquals(doubled, told(SI.site(s -> s.withSurfaces(and(s.surfaces(), surface)))));
         Season location = SI.surface(s -> s.withLocations(and(s.locations(), Location.of("A1"))));
         assertEquals(doubled, told(location));
-        assertEquals("measured", location.review().outcome("/visits/0/tests/1/runs/0").orElseThrow().word());
+        assertEquals(
+                "measured",
+                location.review()
+                        .outcome("/visits/0/tests/1/runs/0")
+                        .orElseThrow()
+                        .word());
         Season ring = SI.book(b -> b.withRings(and(b.rings(), Ring.of("R1").withInsideDiameter(mm("300")))));
         assertEquals(doubled, told(ring));
         Season visit = SI.andVisit(v -> v);
@@ -161,9 +168,8 @@ class OutcomeTest {
 
     @Test
     void everyRunHasItsOutcomeInTheOrderOfTheDocument() {
-        List<String> places = SI.review().runs().stream()
-                .map(run -> run.where().toString())
-                .toList();
+        List<String> places =
+                SI.review().runs().stream().map(run -> run.where().toString()).toList();
         assertEquals(
                 List.of(
                         RUN,

@@ -39,9 +39,11 @@ class LocationRateTest {
 
     /** The first test with so many runs of 18.00 kg, each drained after so many seconds, four minutes apart. */
     private static Season runs(String... seconds) {
-        return SI.test(0, t -> t.withRuns(List.of(seconds).stream()
-                .map(time -> run(List.of(seconds).indexOf(time), time))
-                .toList()));
+        return SI.test(
+                0,
+                t -> t.withRuns(List.of(seconds).stream()
+                        .map(time -> run(List.of(seconds).indexOf(time), time))
+                        .toList()));
     }
 
     private static TestRun run(int i, String seconds) {
@@ -114,12 +116,10 @@ class LocationRateTest {
     @Test
     void oneBoundBoundsTheMeanAndTwoSidesWithholdIt() {
         Season season = runs("100", "120");
-        assertEquals(
-                mean("upper-bound", 2, rate(100), rate(120)), told(season.run(0, 1, r -> r.withEnd(End.STOPPED))));
+        assertEquals(mean("upper-bound", 2, rate(100), rate(120)), told(season.run(0, 1, r -> r.withEnd(End.STOPPED))));
         Season lower = season.run(0, 0, r -> r.withHead(Head.of(Head.State.NEVER_REACHED)));
         assertEquals(mean("lower-bound", 2, rate(100), rate(120)), told(lower));
-        assertEquals(
-                "withheld [run.head, run.discontinued]", told(lower.run(0, 1, r -> r.withEnd(End.STOPPED))));
+        assertEquals("withheld [run.head, run.discontinued]", told(lower.run(0, 1, r -> r.withEnd(End.STOPPED))));
     }
 
     @Test
@@ -128,17 +128,18 @@ class LocationRateTest {
                 .preWet(0, p -> p.withEnd(End.STOPPED).withElapsed(s("900.0")));
         assertEquals("upper-bound 203.718489 of 0 PREWETTING", told(season));
         assertEquals(
-                "upper-bound 123.718425 of 0 PREWETTING",
-                told(season.preWet(0, p -> p.withDepthAtStop(mm("20")))));
+                "upper-bound 123.718425 of 0 PREWETTING", told(season.preWet(0, p -> p.withDepthAtStop(mm("20")))));
         assertEquals(List.of("prewet.discontinued"), first(season).outcome().reasons());
     }
 
     @Test
     void ofSeveralDiscontinuedPrewettingsTheLastBounds() {
-        PreWet later = TEST.preWet().withStart(at("12:00:00")).withEnd(End.STOPPED).withElapsed(s("1800.0"));
+        PreWet later =
+                TEST.preWet().withStart(at("12:00:00")).withEnd(End.STOPPED).withElapsed(s("1800.0"));
         Season season = SI.visit(v -> v.withTests(List.of(
                 TEST.withId("late").withPreWet(later).withRuns(List.of()),
-                TEST.withPreWet(later.withStart(at("07:10:00")).withElapsed(s("900.0"))).withRuns(List.of()))));
+                TEST.withPreWet(later.withStart(at("07:10:00")).withElapsed(s("900.0")))
+                        .withRuns(List.of()))));
         assertEquals("upper-bound 101.859244 of 0 PREWETTING", told(season));
     }
 
@@ -158,13 +159,14 @@ class LocationRateTest {
         assertEquals("withheld [prewet.discontinued]", told(stopped.preWet(0, p -> p.withWater(null))));
         assertEquals("withheld [prewet.discontinued]", told(stopped.preWet(0, p -> p.withElapsed(s("0")))));
         assertEquals(
-                "withheld [ring.unusable, prewet.discontinued]",
-                told(stopped.ring(r -> r.withInsideDiameter(null))));
-        assertEquals(
-                "withheld [data.required, prewet.discontinued]", told(stopped.test(0, t -> t.withRing(null))));
+                "withheld [ring.unusable, prewet.discontinued]", told(stopped.ring(r -> r.withInsideDiameter(null))));
+        assertEquals("withheld [data.required, prewet.discontinued]", told(stopped.test(0, t -> t.withRing(null))));
         assertEquals("withheld [data.reference]", told(runs("100").test(0, t -> t.withLocation("A9"))));
-        Season allVoid = runs("100", "120").test(0, t -> t.withRuns(
-                t.runs().stream().map(r -> r.withEnd(End.VOID)).toList()));
+        Season allVoid = runs("100", "120")
+                .test(
+                        0,
+                        t -> t.withRuns(
+                                t.runs().stream().map(r -> r.withEnd(End.VOID)).toList()));
         assertEquals("withheld [run.void]", told(allVoid));
     }
 
@@ -178,8 +180,7 @@ class LocationRateTest {
     }
 
     private static Season cleaned(String start, String end) {
-        Maintenance cleaning =
-                Maintenance.of("M2", "HQ-A").withStart(at(start)).withEnd(at(end));
+        Maintenance cleaning = Maintenance.of("M2", "HQ-A").withStart(at(start)).withEnd(at(end));
         return SI.book(b -> b.withMaintenance(and(b.maintenance(), cleaning)));
     }
 
@@ -195,8 +196,9 @@ class LocationRateTest {
 
     /** A second visit on the same date, which made the later runs at the first location. */
     private static Season twoVisits(List<TestRun> first, List<TestRun> second) {
-        return SI.test(0, t -> t.withRuns(first)).andVisit(v -> v.withId("V2")
-                .withTests(List.of(TEST.withId("V2-A1").withPreWet(null).withRuns(second))));
+        return SI.test(0, t -> t.withRuns(first))
+                .andVisit(v -> v.withId("V2")
+                        .withTests(List.of(TEST.withId("V2-A1").withPreWet(null).withRuns(second))));
     }
 
     @Test

@@ -34,11 +34,13 @@ class SurfaceRateTest {
         for (String time : seconds) {
             TestRun run = TestRun.of(null, kg("18.00"), s(time), End.DRAINED);
             String location = "A" + (tests.size() + 1);
-            tests.add(TEST.withId("V1-" + location).withLocation(location).withPreWet(null).withRuns(List.of(run)));
+            tests.add(TEST.withId("V1-" + location)
+                    .withLocation(location)
+                    .withPreWet(null)
+                    .withRuns(List.of(run)));
         }
-        return SI.surface(f -> f.withLocations(tests.stream()
-                        .map(t -> Location.of(t.location()))
-                        .toList()))
+        return SI.surface(f -> f.withLocations(
+                        tests.stream().map(t -> Location.of(t.location())).toList()))
                 .visit(v -> v.withTests(tests));
     }
 
@@ -122,8 +124,8 @@ class SurfaceRateTest {
 
     @Test
     void locationsThatWereNotTestedAreCounted() {
-        Season season = season("100", "200", "400").test(1, t -> t.withRuns(List.of())
-                .withNotTested(LocationTest.NotTested.PARKED_VEHICLE));
+        Season season = season("100", "200", "400")
+                .test(1, t -> t.withRuns(List.of()).withNotTested(LocationTest.NotTested.PARKED_VEHICLE));
         SurfaceRate row = row(season);
         assertEquals(List.of(3, 2, 0, 0, 1), counts(row));
         assertFigure("measured", (rate(100) + rate(400)) / 2, row.mean());
@@ -131,7 +133,8 @@ class SurfaceRateTest {
 
     @Test
     void aLocationNamedTwiceIsPlannedOnceAndOneWithoutNameNever() {
-        Season season = season("100", "200", "400").andTest(t -> TEST.withId("again").withRuns(List.of()))
+        Season season = season("100", "200", "400")
+                .andTest(t -> TEST.withId("again").withRuns(List.of()))
                 .andTest(t -> TEST.withId("nameless").withLocation(null));
         assertEquals(List.of(3, 3, 0, 0, 0), counts(row(season)));
     }
