@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param note               anything else
  * @param extra              the host's own values, kept and written back untouched
  */
+@NamesRing
 public record LocationTest(
         @Nullable String id,
         @NotEmpty @Nullable String location,

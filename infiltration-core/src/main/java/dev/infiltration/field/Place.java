@@ -7,6 +7,7 @@ import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -91,6 +92,16 @@ public final class Place implements Comparable<Place> {
     /** {@return the place around this one; of the book, the book} */
     public Place outer() {
         return parent == null ? this : parent;
+    }
+
+    /** {@return the member's key, or the position of an entry; of the book, nothing} */
+    public String token() {
+        return token;
+    }
+
+    /** {@return the position in its list, from 0; empty where this is no entry} */
+    public OptionalInt position() {
+        return isEntry ? OptionalInt.of(rank) : OptionalInt.empty();
     }
 
     /** {@return whether this is the book itself} */
