@@ -106,6 +106,11 @@ public final class Checker {
         return new CheckedBook(this, index, sorted);
     }
 
+    /** {@return the methods that visits may name} */
+    public Methods methods() {
+        return methods;
+    }
+
     Policy policy() {
         return policy;
     }

@@ -1,0 +1,34 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.validation;
+
+import dev.infiltration.check.Checker;
+import dev.infiltration.field.FieldBook;
+import jakarta.validation.ConstraintValidator;
+import jakarta.validation.ConstraintValidatorContext;
+import org.jspecify.annotations.Nullable;
+
+/** Judges field books for {@link FollowsMethod}; made by the validation provider. */
+public final class BookFollowsMethod implements ConstraintValidator<FollowsMethod, FieldBook> {
+
+    private Judge judge;
+
+    /** Judges by the built-in methods and the catalogue as it is written. */
+    public BookFollowsMethod() {
+        this(Checker.withDefaults());
+    }
+
+    BookFollowsMethod(Checker checker) {
+        judge = Judge.by(checker);
+    }
+
+    @Override
+    public void initialize(FollowsMethod asked) {
+        judge = judge.asked(asked);
+    }
+
+    @Override
+    public boolean isValid(@Nullable FieldBook book, ConstraintValidatorContext context) {
+        return book == null || judge.isFollowed(book, context);
+    }
+}

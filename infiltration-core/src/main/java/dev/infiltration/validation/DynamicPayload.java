@@ -1,0 +1,17 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.validation;
+
+import dev.infiltration.check.Finding;
+import jakarta.validation.ConstraintValidatorContext;
+import org.hibernate.validator.constraintvalidation.HibernateConstraintValidatorContext;
+
+/** What one provider alone can carry; loaded only under that one. */
+final class DynamicPayload {
+
+    private DynamicPayload() {}
+
+    static void put(Finding finding, ConstraintValidatorContext context) {
+        context.unwrap(HibernateConstraintValidatorContext.class).withDynamicPayload(finding);
+    }
+}

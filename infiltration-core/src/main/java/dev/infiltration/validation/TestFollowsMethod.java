@@ -1,0 +1,34 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.validation;
+
+import dev.infiltration.check.Checker;
+import dev.infiltration.field.LocationTest;
+import jakarta.validation.ConstraintValidator;
+import jakarta.validation.ConstraintValidatorContext;
+import org.jspecify.annotations.Nullable;
+
+/** Judges tests without the visit around them for {@link FollowsMethod}; made by the validation provider. */
+public final class TestFollowsMethod implements ConstraintValidator<FollowsMethod, LocationTest> {
+
+    private Judge judge;
+
+    /** Judges by the built-in methods and the catalogue as it is written. */
+    public TestFollowsMethod() {
+        this(Checker.withDefaults());
+    }
+
+    TestFollowsMethod(Checker checker) {
+        judge = Judge.by(checker);
+    }
+
+    @Override
+    public void initialize(FollowsMethod asked) {
+        judge = judge.asked(asked);
+    }
+
+    @Override
+    public boolean isValid(@Nullable LocationTest test, ConstraintValidatorContext context) {
+        return test == null || judge.isFollowed(test, context);
+    }
+}

@@ -1,0 +1,34 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.validation;
+
+import dev.infiltration.check.Checker;
+import dev.infiltration.field.Visit;
+import jakarta.validation.ConstraintValidator;
+import jakarta.validation.ConstraintValidatorContext;
+import org.jspecify.annotations.Nullable;
+
+/** Judges visits without the book around them for {@link FollowsMethod}; made by the validation provider. */
+public final class VisitFollowsMethod implements ConstraintValidator<FollowsMethod, Visit> {
+
+    private Judge judge;
+
+    /** Judges by the built-in methods and the catalogue as it is written. */
+    public VisitFollowsMethod() {
+        this(Checker.withDefaults());
+    }
+
+    VisitFollowsMethod(Checker checker) {
+        judge = Judge.by(checker);
+    }
+
+    @Override
+    public void initialize(FollowsMethod asked) {
+        judge = judge.asked(asked);
+    }
+
+    @Override
+    public boolean isValid(@Nullable Visit visit, ConstraintValidatorContext context) {
+        return visit == null || judge.isFollowed(visit, context);
+    }
+}
