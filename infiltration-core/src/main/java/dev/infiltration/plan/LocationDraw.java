@@ -22,7 +22,8 @@ import org.jspecify.annotations.Nullable;
  * place is equally likely, less those too near to a location drawn before. Coordinates are whole hundredths of the unit.
  *
  * <pre>{@code
- * LocationDraw draw = LocationDraw.of(List.of(new Zone("run-on edge", edge), new Zone("interior", interior)))
+ * LocationDraw draw = LocationDraw.of(List.of(
+ *                 new LocationDraw.Zone("run-on edge", edge), new LocationDraw.Zone("interior", interior)))
  *         .withRing(Reading.of("300", FieldUnit.MILLIMETRE))
  *         .withClearDistance(Reading.of("1", FieldUnit.METRE));
  * LocationDraw.Drawn drawn = draw.draw(4, 20260603);
@@ -45,6 +46,24 @@ public final class LocationDraw {
         this.unit = zones.get(0).outline().unit();
         this.radius = radius;
         this.clearDistance = clearDistance;
+    }
+
+    /**
+     * A part of a surface that locations are drawn in by its share of the area: run-on edge, low spot, wheel path, interior.
+     *
+     * <p>Clogging starts where run-on enters and in low spots; locations drawn over the whole surface alone may miss it (Brown
+     * and Borst 2014, J. Environ. Eng. 140(3), published). Zones should not overlap; two of one name are two parts of it.
+     *
+     * @param name    what it is called
+     * @param outline where it lies
+     */
+    public record Zone(String name, Outline outline) {
+
+        /** Checks that both are there. */
+        public Zone {
+            Objects.requireNonNull(name, "name");
+            Objects.requireNonNull(outline, "outline");
+        }
     }
 
     /**

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.field.Location;
 import dev.infiltration.plan.LocationDraw.Drawn;
+import dev.infiltration.plan.LocationDraw.Zone;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import java.util.List;
