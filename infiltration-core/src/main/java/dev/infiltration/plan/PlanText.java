@@ -1,0 +1,118 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.plan;
+
+import dev.infiltration.field.Location;
+import dev.infiltration.field.Surface;
+import dev.infiltration.units.InfiltrationRate;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** A plan as plain text: cautions first, then what, where, when and how. */
+final class PlanText {
+
+    private static final double LITRES_PER_GALLON = 3.785411784;
+
+    private final VisitPlan plan;
+    private final List<String> lines = new ArrayList<>();
+
+    private PlanText(VisitPlan plan) {
+        this.plan = plan;
+    }
+
+    static String of(VisitPlan plan) {
+        PlanText text = new PlanText(plan);
+        text.head();
+        text.list("Beware", plan.cautions());
+        text.locations();
+        text.amounts();
+        text.list("Take along", plan.equipment());
+        text.list("At each location", plan.steps());
+        return String.join("\n", text.lines) + "\n";
+    }
+
+    private void head() {
+        Surface surface = plan.surface();
+        add("Plan of a visit to surface %s", or(surface.id(), "without id"));
+        add("Method: %s (%s)", plan.method().designation(), plan.method().verification());
+        add("Area: %s", or(surface.area(), "not known"));
+        add(
+                "Start: %s",
+                plan.window()
+                        .map(window -> "from " + window.firstStart() + " to " + window.lastStart())
+                        .orElse("no dry time found or looked for"));
+    }
+
+    private void locations() {
+        String count = plan.locationCount().isPresent()
+                ? String.valueOf(plan.locationCount().getAsLong())
+                : "not known without the area";
+        add("");
+        add("Locations: %s, %s", count, plan.method().locationCount().basis());
+        plan.locations().ifPresent(drawn -> {
+            drawn.locations().forEach(this::location);
+            if (drawn.missing() > 0) {
+                add("  no room was found for %d more", drawn.missing());
+            }
+        });
+    }
+
+    private void location(Location location) {
+        add("  %s: x %s, y %s, %s", location.id(), location.x(), location.y(), or(location.zone(), "no zone"));
+    }
+
+    private void amounts() {
+        add("");
+        add("Rate expected: %s", spread(InfiltrationRate::toString));
+        add("Runs at a location: %d, after a prewetting", plan.runs());
+        add(
+                "Water: %s a location, in all %s",
+                plan.waterPerLocation(), plan.waterInAll().map(Object::toString).orElse("not known"));
+        add("Pour to hold the head: %s", spread(rate -> pour(plan.spot(rate).pourLitresPerMinute())));
+        add("Prewetting takes: %s", spread(rate -> time(plan.spot(rate).preWetTime())));
+        add("Run takes: %s", spread(rate -> time(plan.spot(rate).runTime())));
+        add("Location takes: %s", spread(rate -> time(plan.timePerLocation(rate))));
+        add(
+                "Time on site: %s",
+                spread(rate -> plan.timeOnSite(rate).map(PlanText::time).orElse("not known")));
+    }
+
+    /** {@return a figure at the likely rate, and at the bounds where they differ} */
+    private String spread(Function<InfiltrationRate, String> figure) {
+        String likely = figure.apply(plan.expected().likely());
+        String low = figure.apply(plan.expected().lowest());
+        String high = figure.apply(plan.expected().highest());
+        return low.equals(high) ? likely : likely + " (at the lowest rate " + low + ", at the highest " + high + ")";
+    }
+
+    private static String pour(double litresPerMinute) {
+        return String.format(
+                Locale.ROOT, "%.3g L/min (%.3g gal/min)", litresPerMinute, litresPerMinute / LITRES_PER_GALLON);
+    }
+
+    static String time(Duration time) {
+        if (time.toMinutes() < 1) {
+            return time.toSeconds() + " s";
+        }
+        long minutes = time.plusSeconds(30).toMinutes();
+        return minutes < 60 ? minutes + " min" : minutes / 60 + " h " + minutes % 60 + " min";
+    }
+
+    private void list(String title, List<String> items) {
+        add("");
+        add("%s:", title);
+        items.forEach(item -> add("  - %s", item));
+    }
+
+    private static String or(@Nullable Object value, String otherwise) {
+        return value == null ? otherwise : value.toString();
+    }
+
+    private void add(String pattern, @Nullable Object... values) {
+        lines.add(String.format(Locale.ROOT, pattern, values));
+    }
+}

@@ -1,0 +1,90 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.plan;
+
+import dev.infiltration.field.Surface;
+import dev.infiltration.method.Range;
+import dev.infiltration.method.TestMethod;
+import dev.infiltration.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What a plan says in words, its numbers taken from the method. All of it common practice unless the method says more. */
+final class PlanWords {
+
+    static final List<String> CAUTIONS = List.of(
+            "Traffic: close the bays, set up traffic control by local rules, wear high-visibility clothing, and mind "
+                    + "reversing vehicles: a kneeling person is not seen in a mirror.",
+            "Do not work alone where vehicles move; agree who watches while the other reads.",
+            "By night: light the work so that the crew is seen and the head marks are read.",
+            "Lightning: stop and leave open ground when thunder is heard.",
+            "Heat: shade, water and breaks; kneel on a board or pads, a dark surface burns.",
+            "Dust from brooming a dry surface: wet it only outside the test spots, stand upwind, wear a mask.",
+            "Lifting: a vessel of water for one run weighs about 20 kg (44 lb) with its bucket: split it over two, and mind "
+                    + "the total load of the vehicle.",
+            "Trips: keep hoses, vessels and the ring off walkways.",
+            "Buckets of water left standing drown small children: empty or cover them.",
+            "Ice: near freezing, water poured runs off and freezes; grit it or wait for a warmer day.",
+            "Local codes, the latest licensed edition of the standard and the engineer of record govern. Nobody hurries "
+                    + "in traffic for a time limit: a missed one costs one prewetting.");
+
+    private PlanWords() {}
+
+    static List<String> equipment(VisitPlan plan) {
+        TestMethod method = plan.method();
+        UnitSystem system = plan.system();
+        List<String> items = new ArrayList<>(List.of(
+                "ring, inside diameter " + method.insideDiameter().in(system) + ", height "
+                        + method.ringHeight().in(system) + ", head marked at "
+                        + method.head().in(system),
+                "tape read to " + step(method.diameterResolution().in(system)),
+                "balance read to " + step(method.massResolution().in(system)),
+                "stopwatch read to " + step(method.timeResolution().in(system)),
+                "potable water, "
+                        + plan.waterInAll().map(Object::toString).orElse(plan.waterPerLocation() + " a location"),
+                "vessels for " + plan.waterPerLocation() + ", two to a run",
+                "sealing compound, broom, chalk, thermometer, camera, field form"));
+        if (isJointed(plan.surface())) {
+            items.add("joint filling, to refill joints opened under the ring");
+        }
+        return List.copyOf(items);
+    }
+
+    private static String step(Range<?> resolution) {
+        return String.valueOf(resolution.highest());
+    }
+
+    static List<String> steps(VisitPlan plan) {
+        TestMethod method = plan.method();
+        UnitSystem system = plan.system();
+        List<String> steps = new ArrayList<>(List.of(
+                "See that no water stands, and that the last rain ended " + method.dryTime() + " ago.",
+                "Place the ring " + method.clearSpacing().in(system) + " clear of any location tested within "
+                        + method.spacingTime().in(system).lowest() + "; broom off loose material."));
+        steps.add(
+                isJointed(plan.surface())
+                        ? "Move the ring until units and joints in it stand for the pattern; seal it, and the joints that "
+                                + "cross its wall."
+                        : "Seal the ring to the surface.");
+        steps.add("Prewet with " + method.preWetMass().in(system) + " at a head of "
+                + method.head().in(system) + "; time it from first water to no free water.");
+        method.massSteps()
+                .forEach(step -> steps.add(run(step.below(), step.mass().in(system))));
+        steps.add("Start the run " + method.startDelay().in(system) + " after the prewetting ended, at the same head.");
+        steps.add("A repeat that starts " + method.repeatDelay().in(system) + " after the run before it ended needs no "
+                + "prewetting; at most " + method.runsPerDay() + " runs at a location and day.");
+        steps.add("Take the ring off, clean up" + (isJointed(plan.surface()) ? ", refill the joints" : "")
+                + ", write down what is missing.");
+        return List.copyOf(steps);
+    }
+
+    private static String run(@Nullable Object below, Range<?> mass) {
+        String when = below == null ? "Otherwise" : "If the prewetting took less than " + below;
+        return when + ", the run needs " + mass + ".";
+    }
+
+    static boolean isJointed(Surface surface) {
+        return surface.type() == Surface.Type.PAVERS || surface.type() == Surface.Type.GRID;
+    }
+}

@@ -1,0 +1,275 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.plan;
+
+import dev.infiltration.field.Surface;
+import dev.infiltration.method.TestMethod;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.InfiltrationRate;
+import dev.infiltration.units.Reading;
+import dev.infiltration.units.UnitSystem;
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalLong;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The plan of a visit: how many locations and where, how much water, how long, with what, when, and what to beware of.
+ *
+ * <p>Numbers are those of the method, in the unit system that the area is written in (SI where it is not given). Local codes,
+ * the latest licensed edition of the standard and the engineer of record govern.
+ *
+ * <pre>{@code
+ * VisitPlan plan = VisitPlan.of(Methods.unitPavement(), surface, ExpectedRate.of(new InfiltrationRate(2540)))
+ *         .withSetUp(Duration.ofMinutes(15))
+ *         .withLocations(draw.draw(3, 20260603));
+ * plan.locationCount();      // OptionalLong[3]
+ * System.out.print(plan.text());
+ * }</pre>
+ */
+public final class VisitPlan {
+
+    private final TestMethod method;
+    private final Surface surface;
+    private final ExpectedRate expected;
+    private final Choices choices;
+
+    /** What the planner may choose beyond method, surface and rate. */
+    private record Choices(
+            @Nullable Reading<Length> ring,
+            @Nullable Integer locations,
+            int runs,
+            Duration setUp,
+            LocationDraw.@Nullable Drawn drawn,
+            @Nullable DryWindow window) {}
+
+    private VisitPlan(TestMethod method, Surface surface, ExpectedRate expected, Choices choices) {
+        this.method = Objects.requireNonNull(method, "method");
+        this.surface = Objects.requireNonNull(surface, "surface");
+        this.expected = Objects.requireNonNull(expected, "expected");
+        this.choices = choices;
+    }
+
+    private VisitPlan with(Choices other) {
+        return new VisitPlan(method, surface, expected, other);
+    }
+
+    /**
+     * {@return a plan by the method alone}: its number of locations, its runs a day, no time for setting up
+     *
+     * @param method   the method
+     * @param surface  the surface
+     * @param expected the rate to be ready for
+     */
+    public static VisitPlan of(TestMethod method, Surface surface, ExpectedRate expected) {
+        int runs = method.runsPerDay();
+        return new VisitPlan(method, surface, expected, new Choices(null, null, runs, Duration.ZERO, null, null));
+    }
+
+    /**
+     * {@return this plan for a ring}; without one, the method's nominal diameter counts
+     *
+     * @param insideDiameter inside diameter, above 0
+     * @throws IllegalArgumentException if it is not above 0
+     */
+    public VisitPlan withRing(Reading<Length> insideDiameter) {
+        require(insideDiameter.isPositive(), "insideDiameter", insideDiameter);
+        Choices c = choices;
+        return with(new Choices(insideDiameter, c.locations, c.runs, c.setUp, c.drawn, c.window));
+    }
+
+    /**
+     * {@return this plan for as many locations as the purchaser asked for}
+     *
+     * @param locations how many, at least 1
+     * @throws IllegalArgumentException if it is less than 1
+     */
+    public VisitPlan withRequestedLocations(int locations) {
+        require(locations >= 1, "locations", locations);
+        Choices c = choices;
+        return with(new Choices(c.ring, locations, c.runs, c.setUp, c.drawn, c.window));
+    }
+
+    /**
+     * {@return this plan for fewer runs at a location than the method allows}
+     *
+     * @param runs how many, 1 to the method's runs a day
+     * @throws IllegalArgumentException if it is out of its range
+     */
+    public VisitPlan withRuns(int runs) {
+        require(runs >= 1 && runs <= method.runsPerDay(), "runs", runs);
+        Choices c = choices;
+        return with(new Choices(c.ring, c.locations, runs, c.setUp, c.drawn, c.window));
+    }
+
+    /**
+     * {@return this plan with the time that one location takes beside the pouring}: moving, brooming, sealing, cleaning up
+     *
+     * @param setUp how long, 0 or more
+     * @throws IllegalArgumentException if it is negative
+     */
+    public VisitPlan withSetUp(Duration setUp) {
+        require(!setUp.isNegative(), "setUp", setUp);
+        Choices c = choices;
+        return with(new Choices(c.ring, c.locations, c.runs, setUp, c.drawn, c.window));
+    }
+
+    /**
+     * {@return this plan with its locations}
+     *
+     * @param drawn locations as they were drawn
+     */
+    public VisitPlan withLocations(LocationDraw.Drawn drawn) {
+        Choices c = choices;
+        return with(new Choices(c.ring, c.locations, c.runs, c.setUp, Objects.requireNonNull(drawn), c.window));
+    }
+
+    /**
+     * {@return this plan with the time in which it may start}
+     *
+     * @param window the window that a record of rain shows
+     */
+    public VisitPlan withWindow(DryWindow window) {
+        Choices c = choices;
+        return with(new Choices(c.ring, c.locations, c.runs, c.setUp, c.drawn, Objects.requireNonNull(window)));
+    }
+
+    /** {@return the method} */
+    public TestMethod method() {
+        return method;
+    }
+
+    /** {@return the surface} */
+    public Surface surface() {
+        return surface;
+    }
+
+    /** {@return the rate to be ready for} */
+    public ExpectedRate expected() {
+        return expected;
+    }
+
+    /** {@return the system in which amounts are planned: that of the area, SI where it is not given} */
+    public UnitSystem system() {
+        boolean isInchPound = surface.area() != null && surface.area().unit().system() == UnitSystem.INCH_POUND;
+        return isInchPound ? UnitSystem.INCH_POUND : UnitSystem.SI;
+    }
+
+    /** {@return how many locations: those asked for, else the method's; empty where that rests on an unknown area} */
+    public OptionalLong locationCount() {
+        return choices.locations == null
+                ? method.locationCount().of(surface.area())
+                : OptionalLong.of(choices.locations);
+    }
+
+    /** {@return the locations as they were drawn} */
+    public Optional<LocationDraw.Drawn> locations() {
+        return Optional.ofNullable(choices.drawn);
+    }
+
+    /** {@return the time in which the visit may start} */
+    public Optional<DryWindow> window() {
+        return Optional.ofNullable(choices.window);
+    }
+
+    /** {@return how many runs are planned at a location} */
+    public int runs() {
+        return choices.runs;
+    }
+
+    /** {@return the inside diameter that is planned with} */
+    public Reading<Length> ring() {
+        return choices.ring == null ? SpotPlan.middle(method.insideDiameter().in(system())) : choices.ring;
+    }
+
+    /**
+     * {@return what one location takes at a rate}
+     *
+     * @param rate the rate, above 0
+     * @throws IllegalArgumentException if it is 0
+     */
+    public SpotPlan spot(InfiltrationRate rate) {
+        require(rate.millimetresPerHour() > 0, "rate", rate);
+        return SpotPlan.of(method, system(), ring(), rate);
+    }
+
+    /** {@return the water to carry for one location}: prewetting and all runs, at the expected rate that needs most */
+    public Reading<Mass> waterPerLocation() {
+        return expected.all().stream()
+                .map(rate -> spot(rate).water(choices.runs))
+                .max(Reading::compareAmount)
+                .orElseThrow();
+    }
+
+    /** {@return the water to carry in all; empty where the number of locations is not known} */
+    public Optional<Reading<Mass>> waterInAll() {
+        Reading<Mass> each = waterPerLocation();
+        OptionalLong count = locationCount();
+        return count.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Reading.of(each.value().multiply(BigDecimal.valueOf(count.getAsLong())), each.unit()));
+    }
+
+    /**
+     * {@return the time that one location takes at a rate}: setting up, the prewetting, the runs, and the longest wait that
+     * the method allows before each
+     *
+     * @param rate the rate, above 0
+     */
+    public Duration timePerLocation(InfiltrationRate rate) {
+        SpotPlan spot = spot(rate);
+        Duration first = choices.setUp
+                .plus(spot.preWetTime())
+                .plus(longest(method.startDelay().si().highest()));
+        Duration repeat = longest(method.repeatDelay().si().highest());
+        return first.plus(spot.runTime().multipliedBy(choices.runs)).plus(repeat.multipliedBy(choices.runs - 1L));
+    }
+
+    /**
+     * {@return the time on site at a rate, one location after the other; empty where their number is not known}
+     *
+     * @param rate the rate, above 0
+     */
+    public Optional<Duration> timeOnSite(InfiltrationRate rate) {
+        OptionalLong count = locationCount();
+        return count.isEmpty()
+                ? Optional.empty()
+                : Optional.of(timePerLocation(rate).multipliedBy(Math.min(count.getAsLong(), Integer.MAX_VALUE)));
+    }
+
+    /** {@return what to take along} */
+    public List<String> equipment() {
+        return PlanWords.equipment(this);
+    }
+
+    /** {@return what to beware of, before the steps; local codes and the engineer of record come last} */
+    public List<String> cautions() {
+        return PlanWords.CAUTIONS;
+    }
+
+    /** {@return the steps at each location} */
+    public List<String> steps() {
+        return PlanWords.steps(this);
+    }
+
+    /** {@return the plan for people, as plain text} */
+    public String text() {
+        return PlanText.of(this);
+    }
+
+    private static Duration longest(@Nullable Reading<Time> delay) {
+        return delay == null ? Duration.ZERO : Duration.ofMillis(Math.round(1000 * delay.in(FieldUnit.SECOND)));
+    }
+
+    private static void require(boolean holds, String name, Object found) {
+        if (!holds) {
+            throw new IllegalArgumentException(name + ": out of range, got " + found);
+        }
+    }
+}

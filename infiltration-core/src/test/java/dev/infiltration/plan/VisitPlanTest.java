@@ -1,0 +1,270 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.infiltration.field.Location;
+import dev.infiltration.field.Surface;
+import dev.infiltration.method.Basis;
+import dev.infiltration.method.LocationCount;
+import dev.infiltration.method.LocationCount.Step;
+import dev.infiltration.method.Methods;
+import dev.infiltration.method.TestMethod;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.InfiltrationRate;
+import dev.infiltration.units.Reading;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import javax.measure.quantity.Area;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class VisitPlanTest {
+
+    private static final TestMethod METHOD = Methods.perviousConcrete();
+
+    /** Everett WA maintenance table 22 (published): 1 up to 2 500 ft2, 1 more per 2 500 up to 15 000, then per 10 000. */
+    private static final LocationCount EVERETT = count(
+            FieldUnit.SQUARE_FOOT,
+            new Step(1, null, area("2500", FieldUnit.SQUARE_FOOT)),
+            new Step(1, area("2500", FieldUnit.SQUARE_FOOT), area("15000", FieldUnit.SQUARE_FOOT)),
+            new Step(1, area("10000", FieldUnit.SQUARE_FOOT), null));
+
+    /** Everett WA spec 5-06.3(6) (published): 4 per lot of at most 360 yd2. */
+    private static final LocationCount LOTS =
+            count(FieldUnit.SQUARE_FOOT, new Step(4, area("3240", FieldUnit.SQUARE_FOOT), null));
+
+    /** Japan (published): 1 per 1 000 m2. */
+    private static final LocationCount JAPAN =
+            count(FieldUnit.SQUARE_METRE, new Step(1, area("1000", FieldUnit.SQUARE_METRE), null));
+
+    @ParameterizedTest(name = "{0}: {1} {2}")
+    @CsvSource(delimiter = '|', textBlock = """
+            # rule (source: Brown and Borst 2013, C1701 7.1, secondary; others published, see above) | area | unit | count
+            method  |  100      | m2      | 3
+            method  |  2500     | m2      | 3
+            method  |  2500.01  | m2      | 4
+            method  |  3500     | m2      | 4
+            method  |  3501     | m2      | 5
+            method  |  25000    | [sft_i] | 3
+            method  |  25001    | [sft_i] | 4
+            method  |  35000    | [sft_i] | 4
+            method  |  35001    | [sft_i] | 5
+            method  |  2400     | m2      | 3
+            method  |  25833.4  | [sft_i] | 4
+            everett |  2500     | [sft_i] | 1
+            everett |  2501     | [sft_i] | 2
+            everett |  15000    | [sft_i] | 6
+            everett |  15001    | [sft_i] | 7
+            everett |  25000    | [sft_i] | 7
+            everett |  25001    | [sft_i] | 8
+            lots    |  3240     | [sft_i] | 4
+            lots    |  3241     | [sft_i] | 8
+            japan   |  1000     | m2      | 1
+            japan   |  1001     | m2      | 2
+            """)
+    void locationsAreCountedByTheSystemOfTheArea(String rule, String area, String unit, long count) {
+        LocationCount asked = switch (rule) {
+            case "everett" -> EVERETT;
+            case "lots" -> LOTS;
+            case "japan" -> JAPAN;
+            default -> METHOD.locationCount();
+        };
+        Surface surface = surface(area, FieldUnit.parse(unit, Area.class).orElseThrow());
+        VisitPlan plan = VisitPlan.of(METHOD.withLocationCount(asked), surface, rate(254));
+        assertEquals(OptionalLong.of(count), plan.locationCount());
+    }
+
+    /** Water and times are those of practice: 7.2 to 21.6 kg for one run, 39.6 kg with a repeat (derived). */
+    @ParameterizedTest(name = "{0} mm/h, {1} runs: {2} kg, in all {3} kg")
+    @CsvSource({
+        "254, 1, 7.2, 21.6",
+        "254, 2, 10.8, 32.4",
+        "6111, 2, 10.8, 32.4",
+        "6112, 1, 21.6, 64.8",
+        "6112, 2, 39.6, 118.8",
+    })
+    void waterFollowsFromTheTimeOfThePrewetting(double rate, int runs, String each, String all) {
+        VisitPlan plan = plan(rate).withRuns(runs);
+        assertTrue(plan.waterPerLocation().sameAmountAs(Reading.of(each, FieldUnit.KILOGRAM)), plan::text);
+        assertTrue(plan.waterInAll().orElseThrow().sameAmountAs(Reading.of(all, FieldUnit.KILOGRAM)), plan::text);
+    }
+
+    @Test
+    void waterIsCarriedForTheRateThatNeedsMost() {
+        VisitPlan plan = VisitPlan.of(METHOD, surface("100", FieldUnit.SQUARE_METRE), expected(254, 1000, 7000));
+        assertTrue(plan.waterPerLocation().sameAmountAs(Reading.of("39.6", FieldUnit.KILOGRAM)));
+    }
+
+    @Test
+    void inchPoundSurfacesArePlannedInPounds() {
+        VisitPlan plan = VisitPlan.of(METHOD, surface("20000", FieldUnit.SQUARE_FOOT), rate(254));
+        assertTrue(plan.waterPerLocation().sameAmountAs(Reading.of("24", FieldUnit.POUND)), "8 + 2 times 8 lb");
+        assertTrue(plan.ring().sameAmountAs(Laid.inches("12")), plan::text);
+        assertTrue(plan.text().contains("Prewet with 7.9 to 8.1 lb at a head of 0.40 to 0.60 in"), plan::text);
+    }
+
+    /** K·M/(D²·I), from method-independent arithmetic: 3.6 kg spread over a ring of 300 mm is 50.93 mm deep (derived). */
+    @Test
+    void timesFollowFromTheEquation() {
+        SpotPlan spot = plan(254).spot(new InfiltrationRate(254));
+        double depth = 3.6 / (Math.PI / 4 * 0.3 * 0.3);
+        assertEquals(depth / 254 * 3600, spot.preWetTime().toMillis() / 1000.0, 1e-3 + 1e-5 * 722);
+        assertEquals(spot.preWetTime(), spot.runTime());
+        assertEquals(12, spot.preWetTime().toMinutes(), "practice: 12 min at 254 mm/h");
+        SpotPlan fast = plan(2540).withRuns(1).spot(new InfiltrationRate(6200));
+        assertEquals(18 / (Math.PI / 4 * 0.09) / 6200 * 3600, fast.runTime().toMillis() / 1000.0, 2e-3);
+    }
+
+    @Test
+    void pourRateIsTheRateTimesTheRingsArea() {
+        SpotPlan spot = plan(2540).spot(new InfiltrationRate(2540));
+        assertEquals(2540 * Math.PI / 4 * 0.09 / 60, spot.pourLitresPerMinute(), 1e-12);
+        VisitPlan wide = plan(2540).withRing(Laid.mm("310"));
+        assertEquals(
+                2540 * Math.PI / 4 * 0.0961 / 60,
+                wide.spot(new InfiltrationRate(2540)).pourLitresPerMinute(),
+                1e-12);
+    }
+
+    @Test
+    void timeOnSiteAddsSetUpPouringAndWaits() {
+        VisitPlan plan = plan(254).withSetUp(Duration.ofMinutes(15));
+        InfiltrationRate rate = new InfiltrationRate(254);
+        Duration pouring = plan.spot(rate).preWetTime().multipliedBy(3);
+        Duration each = Duration.ofMinutes(15 + 2 + 5).plus(pouring);
+        assertEquals(each, plan.timePerLocation(rate));
+        assertEquals(Optional.of(each.multipliedBy(3)), plan.timeOnSite(rate));
+        assertEquals(
+                Duration.ofMinutes(15 + 2).plus(pouring.multipliedBy(2).dividedBy(3)),
+                plan.withRuns(1).timePerLocation(rate));
+    }
+
+    @Test
+    void requestOfThePurchaserComesFirst() {
+        assertEquals(OptionalLong.of(7), plan(254).withRequestedLocations(7).locationCount());
+    }
+
+    @Test
+    void whatRestsOnUnknownAreaIsAbsent() {
+        VisitPlan plan = VisitPlan.of(METHOD, Surface.of("HQ-A"), rate(254));
+        assertEquals(OptionalLong.empty(), plan.locationCount());
+        assertEquals(Optional.empty(), plan.waterInAll());
+        assertEquals(Optional.empty(), plan.timeOnSite(new InfiltrationRate(254)));
+        assertTrue(plan.text().contains("Locations: not known without the area"), plan::text);
+        assertEquals(
+                OptionalLong.of(2),
+                VisitPlan.of(Methods.utilityPractice(), Surface.of("HQ-A"), rate(254))
+                        .locationCount());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "reversing",
+                "alone",
+                "night",
+                "Lightning",
+                "Heat",
+                "kneel",
+                "Dust",
+                "Lifting",
+                "total load",
+                "Trips",
+                "children",
+                "Ice",
+                "Local codes",
+                "engineer of record",
+            })
+    void cautionsSpeakOf(String matter) {
+        assertTrue(plan(254).cautions().stream().anyMatch(caution -> caution.contains(matter)), matter);
+    }
+
+    @Test
+    void cautionsComeBeforeTheSteps() {
+        String text = plan(254).text();
+        assertTrue(text.indexOf("Beware:") < text.indexOf("At each location:"), text);
+        assertTrue(text.contains("limits not verified against the licensed edition"), text);
+    }
+
+    @Test
+    void jointedSurfacesAreSealedAtTheirJoints() {
+        Surface pavers = surface("100", FieldUnit.SQUARE_METRE).withType(Surface.Type.PAVERS);
+        VisitPlan plan = VisitPlan.of(Methods.unitPavement(), pavers, rate(254));
+        assertTrue(plan.steps().get(2).contains("joints that cross its wall"), plan::text);
+        assertTrue(plan.equipment().contains("joint filling, to refill joints opened under the ring"));
+        assertFalse(plan(254).text().contains("joint"), plan(254)::text);
+    }
+
+    @Test
+    void textTellsLocationsWindowAndSpread() {
+        Location location = Location.of("L1")
+                .withZone("run-on edge")
+                .withX(Reading.of("4.00", FieldUnit.METRE))
+                .withY(Reading.of("1.50", FieldUnit.METRE));
+        String text = VisitPlan.of(METHOD, surface("100", FieldUnit.SQUARE_METRE), expected(254, 1000, 7000))
+                .withLocations(new LocationDraw.Drawn(List.of(location), 2))
+                .withWindow(new DryWindow(Instant.parse("2026-06-03T12:00:00Z"), Instant.parse("2026-06-03T15:00:00Z")))
+                .text();
+        assertTrue(text.contains("Start: from 2026-06-03T12:00:00Z to 2026-06-03T15:00:00Z"), text);
+        assertTrue(text.contains("  L1: x 4.00 m, y 1.50 m, run-on edge\n  no room was found for 2 more"), text);
+        assertTrue(text.contains("Prewetting takes: 3 min (at the lowest rate 12 min, at the highest 26 s)"), text);
+        assertTrue(text.contains("Pour to hold the head: 1.18 L/min (0.311 gal/min)"), text);
+    }
+
+    @ParameterizedTest(name = "{0} s: {1}")
+    @CsvSource({"0, 0 s", "59, 59 s", "60, 1 min", "3569, 59 min", "3600, 1 h 0 min", "5400, 1 h 30 min"})
+    void timesAreTexts(long seconds, String text) {
+        assertEquals(text, PlanText.time(Duration.ofSeconds(seconds)));
+    }
+
+    @Test
+    void whatIsOutOfRangeIsRefused() {
+        VisitPlan plan = plan(254);
+        assertThrows(IllegalArgumentException.class, () -> plan.withRuns(0));
+        assertThrows(IllegalArgumentException.class, () -> plan.withRuns(3));
+        assertThrows(IllegalArgumentException.class, () -> plan.withRequestedLocations(0));
+        assertThrows(IllegalArgumentException.class, () -> plan.withSetUp(Duration.ofSeconds(-1)));
+        assertThrows(IllegalArgumentException.class, () -> plan.withRing(Laid.mm("0")));
+        assertThrows(IllegalArgumentException.class, () -> plan.spot(new InfiltrationRate(0)));
+        assertThrows(IllegalArgumentException.class, () -> expected(0, 1, 2));
+        assertThrows(IllegalArgumentException.class, () -> expected(2, 1, 3));
+        assertThrows(IllegalArgumentException.class, () -> expected(1, 4, 3));
+    }
+
+    private static VisitPlan plan(double rate) {
+        return VisitPlan.of(METHOD, surface("100", FieldUnit.SQUARE_METRE), rate(rate));
+    }
+
+    private static ExpectedRate rate(double rate) {
+        return ExpectedRate.of(new InfiltrationRate(rate));
+    }
+
+    private static ExpectedRate expected(double low, double likely, double high) {
+        return new ExpectedRate(new InfiltrationRate(low), new InfiltrationRate(likely), new InfiltrationRate(high));
+    }
+
+    private static Surface surface(String area, FieldUnit<Area> unit) {
+        return Surface.of("HQ-A").withType(Surface.Type.PERVIOUS_CONCRETE).withArea(area(area, unit));
+    }
+
+    private static Reading<Area> area(String digits, FieldUnit<Area> unit) {
+        return Reading.of(digits, unit);
+    }
+
+    private static LocationCount count(FieldUnit<Area> unit, Step... steps) {
+        List<Step> other = METHOD.locationCount().si();
+        return unit == FieldUnit.SQUARE_FOOT
+                ? new LocationCount(other, List.of(steps), Basis.commonPractice())
+                : new LocationCount(List.of(steps), METHOD.locationCount().inchPound(), Basis.commonPractice());
+    }
+}
