@@ -1,0 +1,193 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.plan;
+
+import dev.infiltration.field.LocationTest;
+import dev.infiltration.field.Pouring;
+import dev.infiltration.field.Ring;
+import dev.infiltration.field.TestRun;
+import dev.infiltration.field.Visit;
+import dev.infiltration.field.Weather;
+import dev.infiltration.method.Band;
+import dev.infiltration.method.Range;
+import dev.infiltration.method.TestMethod;
+import dev.infiltration.plan.NextStep.Done;
+import dev.infiltration.plan.NextStep.PreWet;
+import dev.infiltration.plan.NextStep.StopWaiting;
+import dev.infiltration.plan.NextStep.Watch;
+import dev.infiltration.plan.NextStep.WriteDown;
+import dev.infiltration.units.InfiltrationRate;
+import dev.infiltration.units.Reading;
+import dev.infiltration.units.UnitSystem;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Tells the next step at a location from what has been written down so far and the time now.
+ *
+ * <p>It looks at no clock: the same record and instant give the same step. Times that are not exact count at their most
+ * cautious, so that a step taken in time leads to no deviation. Tests and runs stand in the order in which they were made;
+ * every prewetting begins a test of its own. What is poured and has no time yet is under way. Spacing, sealing and head are
+ * for the crew to see to.
+ *
+ * <pre>{@code
+ * StepGuide guide = StepGuide.of(Methods.unitPavement(), UnitSystem.SI, ZoneId.of("America/Chicago"))
+ *         .withLimit(InfiltrationRate.of(10, FieldUnit.INCH_PER_HOUR), ring);
+ * String advice = guide.next(visit, "A1", Instant.now()).text();
+ * }</pre>
+ */
+public final class StepGuide {
+
+    private static final LocalTime NIGHT_WORK_ENDS = LocalTime.NOON;
+
+    private final TestMethod method;
+    private final UnitSystem system;
+    private final ZoneId zone;
+    private final @Nullable InfiltrationRate limit;
+    private final @Nullable Ring ring;
+
+    private StepGuide(
+            TestMethod method, UnitSystem system, ZoneId zone, @Nullable InfiltrationRate limit, @Nullable Ring ring) {
+        this.method = Objects.requireNonNull(method, "method");
+        this.system = Objects.requireNonNull(system, "system");
+        this.zone = Objects.requireNonNull(zone, "zone");
+        this.limit = limit;
+        this.ring = ring;
+    }
+
+    /**
+     * {@return a guide by a method}
+     *
+     * @param method the method
+     * @param system the unit system that the crew weighs in
+     * @param zone   the time zone of the site
+     */
+    public static StepGuide of(TestMethod method, UnitSystem system, ZoneId zone) {
+        return new StepGuide(method, system, zone, null, null);
+    }
+
+    /**
+     * {@return this guide with a limit below which nobody need wait on}
+     *
+     * @param limit the rate that the surface should have at least
+     * @param ring  the ring, for the bound of the rate so far
+     */
+    public StepGuide withLimit(InfiltrationRate limit, Ring ring) {
+        return new StepGuide(
+                method, system, zone, Objects.requireNonNull(limit, "limit"), Objects.requireNonNull(ring, "ring"));
+    }
+
+    /**
+     * {@return the next step at a location}
+     *
+     * @param visit    the visit as it is written down so far
+     * @param location id of the location
+     * @param now      the time now
+     */
+    public NextStep next(Visit visit, String location, Instant now) {
+        List<LocationTest> tests = visit.tests().stream()
+                .filter(test -> location.equals(test.location()))
+                .toList();
+        PouredSoFar poured = PouredSoFar.of(tests);
+        Pouring last = poured.last();
+        if (last != null && PouredSoFar.isUnderWay(last)) {
+            return watch(last, poured, now);
+        }
+        return obstacle(visit, tests, last, now)
+                .or(() ->
+                        Optional.ofNullable(last).flatMap(PouredSoFar::missing).map(WriteDown::new))
+                .or(() -> Optional.of(poured.runs())
+                        .filter(runs -> runs >= method.runsPerDay())
+                        .map(runs -> new Done(Done.Reason.RUNS_MADE)))
+                .orElseGet(() -> pour(visit, last, poured, now));
+    }
+
+    private Optional<NextStep> obstacle(Visit visit, List<LocationTest> tests, @Nullable Pouring last, Instant now) {
+        Done.@Nullable Reason why = null;
+        if (last == null && tests.stream().anyMatch(test -> test.notTested() != null)) {
+            why = Done.Reason.NOT_TESTED;
+        } else if (isRaining(visit, now) || tests.stream().anyMatch(PouredSoFar::sawRain)) {
+            why = Done.Reason.RAIN;
+        } else if (Boolean.TRUE.equals(visit.standingWater()) || (last != null && last.isStopped())) {
+            why = Done.Reason.WATER_STANDS;
+        } else if (!isDayOf(visit, now)) {
+            why = Done.Reason.OTHER_DAY;
+        }
+        return Optional.ofNullable(why).map(Done::new);
+    }
+
+    private boolean isRaining(Visit visit, Instant now) {
+        @Nullable Weather weather = visit.weather();
+        return weather != null
+                && weather.rainFrom() != null
+                && !Moment.of(weather.rainFrom(), zone).earliest().isAfter(now);
+    }
+
+    /** Work after midnight, to noon of the next day, belongs to the visit's date. */
+    private boolean isDayOf(Visit visit, Instant now) {
+        LocalDateTime local = LocalDateTime.ofInstant(now, zone);
+        return visit.date() == null
+                || (!local.isBefore(visit.date().atStartOfDay())
+                        && !local.isAfter(visit.date().plusDays(1).atTime(NIGHT_WORK_ENDS)));
+    }
+
+    private NextStep pour(Visit visit, @Nullable Pouring last, PouredSoFar poured, Instant now) {
+        if (last == null) {
+            return preWet(visit, PreWet.Occasion.FIRST, now);
+        }
+        if (last.isVoid()) {
+            return preWet(visit, PreWet.Occasion.VOID, now);
+        }
+        boolean isRun = last instanceof TestRun;
+        Band<Time> delay = isRun ? method.repeatDelay() : method.startDelay();
+        @Nullable Instant deadline = deadline(last, delay);
+        if (deadline != null && now.isAfter(deadline)) {
+            return preWet(visit, isRun ? PreWet.Occasion.REPEAT_MISSED : PreWet.Occasion.START_MISSED, now);
+        }
+        Range<Mass> water = poured.runMass(method, system);
+        Optional<Duration> within = NextStep.until(deadline, now);
+        return isRun ? new NextStep.Repeat(water, within) : new NextStep.Start(water, within);
+    }
+
+    /** {@return the last instant to start at, by the earliest end that the record allows; null where there is no limit} */
+    private @Nullable Instant deadline(Pouring last, Band<Time> delay) {
+        @Nullable Reading<Time> longest = delay.si().highest();
+        return longest == null || last.start() == null || last.elapsed() == null
+                ? null
+                : Moment.of(last.start(), zone)
+                        .earliest()
+                        .plus(Moment.duration(last.elapsed()))
+                        .plus(Moment.duration(longest));
+    }
+
+    private NextStep preWet(Visit visit, PreWet.Occasion why, Instant now) {
+        @Nullable Weather weather = visit.weather();
+        if (weather != null && weather.lastRainEnd() != null) {
+            Instant dry = Moment.of(weather.lastRainEnd(), zone).latest().plus(DryWindow.dryTime(method));
+            if (dry.isAfter(now)) {
+                return new NextStep.NotYet(dry);
+            }
+        }
+        return new PreWet(method.preWetMass().in(system), why);
+    }
+
+    private NextStep watch(Pouring last, PouredSoFar poured, Instant now) {
+        Range<Mass> asked = last instanceof TestRun
+                ? poured.runMass(method, system)
+                : method.preWetMass().in(system);
+        Optional<InfiltrationRate> atMost =
+                Moment.of(Objects.requireNonNull(last.start()), zone).atMost(ring, last, asked, now);
+        return atMost.filter(rate -> limit != null && rate.compareTo(limit) < 0)
+                .<NextStep>map(StopWaiting::new)
+                .orElseGet(() -> new Watch(atMost));
+    }
+}
