@@ -1,0 +1,160 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+
+package dev.infiltration.exchange;
+
+import dev.infiltration.field.Location;
+import dev.infiltration.plan.LocationDraw;
+import dev.infiltration.plan.SpotPlan;
+import dev.infiltration.plan.VisitPlan;
+import dev.infiltration.units.InfiltrationRate;
+import dev.infiltration.units.Reading;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.time.Duration;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JsonGenerator;
+
+/**
+ * The plan of a visit as one JSON document.
+ *
+ * <p>Amounts are those of the plan with their UCUM units, times whole milliseconds in seconds; rates in mm/h and the pour rate
+ * in L/min to six digits. What the plan cannot tell is absent.
+ */
+public final class PlanJson {
+
+    private static final MathContext DIGITS = new MathContext(6);
+
+    private final JsonGenerator json;
+
+    private PlanJson(JsonGenerator json) {
+        this.json = json;
+    }
+
+    /**
+     * Writes a plan as one JSON document over many lines, with a line end behind it.
+     *
+     * @param plan the plan
+     * @param out  where to; it stays open
+     * @throws IOException if it cannot be written
+     */
+    public static void write(VisitPlan plan, Writer out) throws IOException {
+        Output.PAGE.write(out, json -> new PlanJson(json).document(plan));
+    }
+
+    /**
+     * {@return a plan as one JSON document}
+     *
+     * @param plan the plan
+     */
+    public static String text(VisitPlan plan) {
+        StringWriter text = new StringWriter();
+        try {
+            write(plan, text);
+        } catch (IOException never) {
+            throw new UncheckedIOException(never);
+        }
+        return text.toString();
+    }
+
+    private void document(VisitPlan plan) {
+        json.writeStartObject();
+        text("surface", plan.surface().id());
+        method(plan);
+        amount("area", plan.surface().area());
+        plan.locationCount().ifPresent(count -> json.writeNumberProperty("locationCount", count));
+        plan.locations().ifPresent(this::locations);
+        window(plan);
+        json.writeNumberProperty("runs", plan.runs());
+        amount("waterPerLocation", plan.waterPerLocation());
+        amount("waterInAll", plan.waterInAll().orElse(null));
+        rate("lowest", plan, plan.expected().lowest());
+        rate("likely", plan, plan.expected().likely());
+        rate("highest", plan, plan.expected().highest());
+        texts("cautions", plan.cautions());
+        texts("equipment", plan.equipment());
+        texts("steps", plan.steps());
+        json.writeEndObject();
+    }
+
+    private void method(VisitPlan plan) {
+        json.writeObjectPropertyStart("method");
+        text("id", plan.method().id());
+        text("designation", plan.method().designation());
+        text("verification", plan.method().verification());
+        json.writeEndObject();
+    }
+
+    private void locations(LocationDraw.Drawn drawn) {
+        json.writeArrayPropertyStart("locations");
+        drawn.locations().forEach(this::location);
+        json.writeEndArray();
+        json.writeNumberProperty("missing", drawn.missing());
+    }
+
+    private void location(Location location) {
+        new RecordWriter(json, "", Integer.MAX_VALUE).write(location);
+    }
+
+    private void window(VisitPlan plan) {
+        plan.window().ifPresent(window -> {
+            json.writeObjectPropertyStart("window");
+            text("firstStart", window.firstStart().toString());
+            text("lastStart", window.lastStart().toString());
+            json.writeEndObject();
+        });
+    }
+
+    private void rate(String name, VisitPlan plan, InfiltrationRate rate) {
+        SpotPlan spot = plan.spot(rate);
+        json.writeObjectPropertyStart(name);
+        figure("rate", rate.millimetresPerHour(), "mm/h");
+        figure("pour", spot.pourLitresPerMinute(), "L/min");
+        amount("preWetWater", spot.preWetWater());
+        time("preWet", spot.preWetTime());
+        amount("runWater", spot.runWater());
+        time("run", spot.runTime());
+        time("location", plan.timePerLocation(rate));
+        plan.timeOnSite(rate).ifPresent(time -> time("site", time));
+        json.writeEndObject();
+    }
+
+    private void figure(String name, double value, String unit) {
+        amount(name, new BigDecimal(value).round(DIGITS), unit);
+    }
+
+    private void time(String name, Duration time) {
+        amount(name, BigDecimal.valueOf(time.toMillis(), 3), "s");
+    }
+
+    private void amount(String name, @Nullable Reading<?> reading) {
+        if (reading != null) {
+            amount(name, reading.value(), reading.unit().code());
+        }
+    }
+
+    private void amount(String name, BigDecimal value, String unit) {
+        json.writeObjectPropertyStart(name);
+        json.writeName("value");
+        json.writeNumber(value.toString());
+        text("unit", unit);
+        json.writeEndObject();
+    }
+
+    private void text(String name, @Nullable String text) {
+        if (text != null) {
+            json.writeStringProperty(name, text);
+        }
+    }
+
+    private void texts(String name, List<String> texts) {
+        json.writeArrayPropertyStart(name);
+        texts.forEach(json::writeString);
+        json.writeEndArray();
+    }
+}

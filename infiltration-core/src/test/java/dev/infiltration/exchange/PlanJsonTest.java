@@ -1,0 +1,121 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+
+package dev.infiltration.exchange;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.infiltration.field.Location;
+import dev.infiltration.field.Surface;
+import dev.infiltration.method.Methods;
+import dev.infiltration.plan.DryWindow;
+import dev.infiltration.plan.ExpectedRate;
+import dev.infiltration.plan.LocationDraw;
+import dev.infiltration.plan.VisitPlan;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.InfiltrationRate;
+import dev.infiltration.units.Reading;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Read back with Jackson's tree, a general library. */
+class PlanJsonTest {
+
+    private static final VisitPlan BARE =
+            VisitPlan.of(Methods.perviousConcrete(), Surface.of("HQ-A"), ExpectedRate.of(new InfiltrationRate(254)));
+
+    private static final VisitPlan FULL = VisitPlan.of(
+                    Methods.perviousConcrete(),
+                    Surface.of("HQ-A").withArea(Reading.of("2501", FieldUnit.SQUARE_METRE)),
+                    new ExpectedRate(
+                            new InfiltrationRate(254), new InfiltrationRate(1000 / 3.0), new InfiltrationRate(7000)))
+            .withSetUp(Duration.ofMinutes(15))
+            .withWindow(new DryWindow(Instant.parse("2026-06-03T12:00:00Z"), Instant.parse("2026-06-03T15:00:00Z")))
+            .withLocations(new LocationDraw.Drawn(
+                    List.of(Location.of("L1").withZone("run-on edge").withX(Reading.of("4.00", FieldUnit.METRE))), 3));
+
+    @Test
+    void documentHoldsThePlan() {
+        JsonNode json = read(FULL);
+        assertEquals("HQ-A", json.at("/surface").asString());
+        assertEquals("pervious-concrete", json.at("/method/id").asString());
+        assertEquals(
+                "limits not verified against the licensed edition",
+                json.at("/method/verification").asString());
+        assertEquals(4, json.at("/locationCount").asInt());
+        assertEquals("run-on edge", json.at("/locations/0/zone").asString());
+        assertEquals(
+                "{\"value\":4.00,\"unit\":\"m\"}", json.at("/locations/0/x").toString());
+        assertEquals(3, json.at("/missing").asInt());
+        assertEquals("2026-06-03T12:00:00Z", json.at("/window/firstStart").asString());
+        assertEquals("2026-06-03T15:00:00Z", json.at("/window/lastStart").asString());
+        assertEquals(39.6, json.at("/waterPerLocation/value").asDouble(), 1e-12);
+        assertEquals(158.4, json.at("/waterInAll/value").asDouble(), 1e-12);
+        assertEquals("kg", json.at("/waterInAll/unit").asString());
+        assertEquals(2, json.at("/runs").asInt());
+    }
+
+    @Test
+    void figuresOfEachRateAreThoseOfThePlan() {
+        JsonNode json = read(FULL);
+        assertEquals(
+                "{\"value\":333.333,\"unit\":\"mm/h\"}", json.at("/likely/rate").toString());
+        assertEquals("L/min", json.at("/lowest/pour/unit").asString());
+        assertEquals(
+                254 * Math.PI / 4 * 0.09 / 60, json.at("/lowest/pour/value").asDouble(), 1e-6);
+        assertEquals(3.6, json.at("/lowest/preWetWater/value").asDouble());
+        assertEquals(18, json.at("/highest/runWater/value").asDouble());
+        InfiltrationRate lowest = new InfiltrationRate(254);
+        assertEquals(
+                seconds(FULL.spot(lowest).preWetTime()),
+                json.at("/lowest/preWet/value").asDouble());
+        assertEquals(
+                seconds(FULL.spot(lowest).runTime()),
+                json.at("/lowest/run/value").asDouble());
+        assertEquals(
+                seconds(FULL.timePerLocation(lowest)),
+                json.at("/lowest/location/value").asDouble());
+        assertEquals(
+                seconds(FULL.timeOnSite(lowest).orElseThrow()),
+                json.at("/lowest/site/value").asDouble());
+    }
+
+    @Test
+    void wordsAreThoseOfThePlan() {
+        JsonNode json = read(FULL);
+        assertEquals(FULL.cautions(), texts(json.at("/cautions")));
+        assertEquals(FULL.equipment(), texts(json.at("/equipment")));
+        assertEquals(FULL.steps(), texts(json.at("/steps")));
+    }
+
+    @Test
+    void whatThePlanCannotTellIsAbsent() {
+        JsonNode json = read(BARE);
+        for (String name : List.of("area", "locationCount", "locations", "missing", "window", "waterInAll")) {
+            assertFalse(json.has(name), name);
+        }
+        assertFalse(json.at("/likely").has("site"));
+        assertTrue(json.has("waterPerLocation"));
+    }
+
+    private static double seconds(Duration time) {
+        return time.toMillis() / 1000.0;
+    }
+
+    private static List<String> texts(JsonNode list) {
+        return list.valueStream().map(JsonNode::asString).toList();
+    }
+
+    private static JsonNode read(VisitPlan plan) {
+        return JsonMapper.builder()
+                .enable(tools.jackson.databind.DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+                .build()
+                .readTree(PlanJson.text(plan));
+    }
+}
