@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -88,6 +89,7 @@ class SlopesTest {
     }
 
     @Test
+    @Tag("slow")
     void aHundredThousandPointsTakeLessThanASecond() {
         Random random = new Random(1);
         double[] x = IntStream.range(0, 100_000).asDoubleStream().toArray();

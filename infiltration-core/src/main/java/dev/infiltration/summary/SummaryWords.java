@@ -1,0 +1,120 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.summary;
+
+import dev.infiltration.field.Location.Selection;
+import dev.infiltration.rate.RateOutcome;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** A summary told to people. */
+final class SummaryWords {
+
+    private final RateSummary summary;
+    private final int figures;
+
+    SummaryWords(RateSummary summary) {
+        this.summary = summary;
+        this.figures = summary.measured() + summary.bounded();
+    }
+
+    List<String> says() {
+        int left = summary.withheld() + summary.notTested();
+        boolean stands = summary.sample().standsForSurface();
+        boolean isZero =
+                summary.bounded() == 0 && Arrays.stream(summary.values()).anyMatch(rate -> rate == 0);
+        List<String> says = new ArrayList<>();
+        add(says, !stands, "the locations do not stand for the surface (" + chosen() + "): no intervals");
+        add(says, figures < RateSummary.FEWEST_FOR_SCATTER, "too few locations for any interval");
+        add(
+                says,
+                figures < RateSummary.FEWEST_FOR_SHAPE,
+                "too few locations for outliers, a fit to bounds and drawing anew");
+        add(says, summary.bounded() > 0, summary.bounded() + " of " + figures + " figures are bounds");
+        add(says, isZero, "a rate is zero: nothing else on the log scale");
+        add(says, left > 0, left + " planned locations are left out");
+        return says;
+    }
+
+    private String chosen() {
+        Selection selection = summary.sample().selection();
+        if (selection == Selection.STRATIFIED) {
+            return "stratified, areas of the zones not known";
+        }
+        return selection == null ? "selection not known or mixed" : selection.word();
+    }
+
+    private static void add(List<String> list, boolean holds, String text) {
+        if (holds) {
+            list.add(text);
+        }
+    }
+
+    TextTable table() {
+        List<TextTable.Row> rows = new ArrayList<>();
+        add(rows, "locations", counts());
+        if (figures < RateSummary.FEWEST_FOR_SHAPE) {
+            add(rows, "values", list(summary.values()));
+        }
+        add(rows, "mean", text(summary.mean()));
+        summary.areaWeightedMean().ifPresent(mean -> add(rows, "area-weighted mean", text(mean)));
+        if (figures >= RateSummary.FEWEST_FOR_SCATTER) {
+            addTypical(rows);
+        }
+        add(rows, "minimum", text(summary.minimum()));
+        addScatter(rows);
+        addSurface(rows);
+        says().forEach(text -> add(rows, "know", text));
+        return new TextTable("rates in mm/h", rows);
+    }
+
+    private String counts() {
+        return "planned " + summary.planned() + ", measured " + summary.measured() + ", bounded " + summary.bounded()
+                + ", withheld " + summary.withheld() + ", not tested " + summary.notTested();
+    }
+
+    private void addTypical(List<TextTable.Row> rows) {
+        add(rows, "geometric mean", text(summary.geometricMean()));
+        add(rows, "median", text(summary.median()));
+    }
+
+    private void addScatter(List<TextTable.Row> rows) {
+        summary.cv().ifPresent(cv -> add(rows, "coefficient of variation", TextTable.number(cv)));
+        summary.logCv().ifPresent(cv -> add(rows, "the same from the log scale", TextTable.number(cv)));
+        if (summary.outliers().length > 0) {
+            double[] values = summary.values();
+            double[] far = Arrays.stream(summary.outliers())
+                    .mapToDouble(i -> values[i])
+                    .toArray();
+            add(rows, "far from the others", list(far));
+        }
+    }
+
+    private void addSurface(List<TextTable.Row> rows) {
+        summary.geometricMeanInterval(Interval.LEVEL)
+                .ifPresent(limits -> add(rows, "geometric mean of the surface", limits.toString()));
+        summary.meanInterval(Interval.LEVEL)
+                .ifPresent(limits -> add(rows, "mean of the surface, log-normal", limits.toString()));
+        summary.boundedFit()
+                .map(fit -> fit.interval(Interval.LEVEL))
+                .ifPresent(limits -> add(rows, "geometric mean, with bounds", limits.toString()));
+    }
+
+    private static void add(List<TextTable.Row> rows, String name, String value) {
+        rows.add(new TextTable.Row(name, value));
+    }
+
+    private static String list(double[] values) {
+        return Arrays.stream(values).mapToObj(TextTable::number).collect(Collectors.joining(", "));
+    }
+
+    private static String text(RateOutcome outcome) {
+        return outcome.match(
+                measured -> TextTable.number(measured.value().millimetresPerHour()),
+                upper -> "at most " + TextTable.number(upper.bound().millimetresPerHour()),
+                lower -> "at least " + TextTable.number(lower.bound().millimetresPerHour()),
+                withheld -> "withheld");
+    }
+}
