@@ -19,7 +19,7 @@ final class CensoredNormal {
     /** Ten steps are usual. */
     private static final int MOST_STEPS = 100;
     /** A step that promises less is the last: the error left is of the order of its square. */
-    private static final double LAST_GAIN = 1e-9;
+    private static final double LAST_GAIN = 1e-12;
     /** A step shortened to this leads nowhere. */
     private static final double SHORTEST = 1e-12;
 
