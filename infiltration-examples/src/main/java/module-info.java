@@ -12,4 +12,8 @@ module dev.infiltration.examples {
     requires tools.jackson.dataformat.csv;
     requires VectorGraphics2D;
     requires xchart;
+
+    opens dev.infiltration.examples.assets to
+            org.hibernate.validator,
+            tools.jackson.databind;
 }
