@@ -1,0 +1,209 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.summary;
+
+import dev.infiltration.field.Word;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.InfiltrationRate;
+import dev.infiltration.units.Reading;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import javax.measure.quantity.Speed;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a surface must come up to, as the user's specification or rule states it. None is shipped.
+ *
+ * <p>The relation is the one in which the surface passes: "maintain below 250" is {@link Relation#AT_LEAST} 250, "act at 10
+ * or less" is {@link Relation#MORE} than 10.
+ *
+ * @param form      what is compared with the limit
+ * @param relation  how it must stand to the limit
+ * @param limit     the limit as it is stated, with its unit
+ * @param purpose   what the decision is for
+ * @param method    id of the test method that the limit belongs to
+ * @param source    who states it, and where
+ * @param share     for {@link Form#SHARE_OF_LOCATIONS} the share required, for {@link Form#CONFIDENCE_BOUND} how often the
+ *                  bound is right; above 0, at most 1
+ * @param roundedTo to what the figure is rounded first, in the unit of the limit, half to even; null: not at all
+ * @param how       how data of another method may be judged by it, in the user's words; null: they are refused
+ */
+public record Criterion(
+        Form form,
+        Relation relation,
+        Reading<Speed> limit,
+        Purpose purpose,
+        String method,
+        String source,
+        double share,
+        @Nullable BigDecimal roundedTo,
+        @Nullable String how) {
+
+    /** The share of locations or the level where none is named: all of them, 95 %. */
+    private static final double ALL = 1;
+
+    /** Digits of a computed figure that mean something; the rest is rounding. */
+    private static final MathContext DIGITS = new MathContext(12, RoundingMode.HALF_EVEN);
+
+    /** Places that anybody rounds to; far more would cost time. */
+    private static final int MOST_PLACES = 30;
+
+    /** What is compared with the limit. */
+    public enum Form implements Word {
+        /** The arithmetic mean of the locations. */
+        MEAN,
+        /** The geometric mean of the locations. */
+        GEOMETRIC_MEAN,
+        /** The median of the locations. */
+        MEDIAN,
+        /** Each location by itself: all must pass. */
+        EVERY_LOCATION,
+        /** Each location by itself: a share of them must pass. */
+        SHARE_OF_LOCATIONS,
+        /** The one-sided confidence bound of the surface's geometric mean on the side of the limit. */
+        CONFIDENCE_BOUND
+    }
+
+    /** How a figure must stand to a limit. */
+    public enum Relation implements Word {
+        /** Below it. */
+        LESS("<"),
+        /** At it or below. */
+        AT_MOST("≤"),
+        /** At it or above. */
+        AT_LEAST("≥"),
+        /** Above it. */
+        MORE(">");
+
+        private final String symbol;
+
+        Relation(String symbol) {
+            this.symbol = symbol;
+        }
+
+        /** {@return the sign of the relation} */
+        public String symbol() {
+            return symbol;
+        }
+
+        /** {@return whether the limit is one from below: high rates pass} */
+        public boolean isFloor() {
+            return this == AT_LEAST || this == MORE;
+        }
+
+        private boolean holds(int comparison) {
+            return switch (this) {
+                case LESS -> comparison < 0;
+                case AT_MOST -> comparison <= 0;
+                case AT_LEAST -> comparison >= 0;
+                case MORE -> comparison > 0;
+            };
+        }
+    }
+
+    /** What a decision is for. */
+    public enum Purpose implements Word {
+        /** Whether a new surface is accepted. */
+        ACCEPTANCE,
+        /** Whether maintenance is due. */
+        MAINTENANCE,
+        /** Whether a cleaning did what it should. */
+        AFTER_CLEANING
+    }
+
+    /**
+     * Checks share and rounding.
+     *
+     * @throws IllegalArgumentException if the share is not above 0 and at most 1, or the rounding not above 0
+     */
+    public Criterion {
+        if (!(share > 0 && share <= 1)) {
+            throw new IllegalArgumentException("share: expected above 0, at most 1, got " + share);
+        }
+        if (roundedTo != null && (roundedTo.signum() <= 0 || Math.abs(roundedTo.scale()) > MOST_PLACES)) {
+            throw new IllegalArgumentException("roundedTo: expected above 0, of few places, got " + roundedTo);
+        }
+    }
+
+    /**
+     * {@return a criterion read literally, for acceptance, without rounding}
+     *
+     * @param form     what is compared with the limit
+     * @param relation how it must stand to the limit
+     * @param limit    the limit as it is stated
+     * @param method   id of the test method that the limit belongs to
+     * @param source   who states it, and where
+     */
+    public static Criterion of(Form form, Relation relation, Reading<Speed> limit, String method, String source) {
+        double share = form == Form.CONFIDENCE_BOUND ? Interval.LEVEL : ALL;
+        return new Criterion(form, relation, limit, Purpose.ACCEPTANCE, method, source, share, null, null);
+    }
+
+    /**
+     * {@return this criterion for another purpose}
+     *
+     * @param purpose what the decision is for
+     */
+    public Criterion withPurpose(Purpose purpose) {
+        return new Criterion(form, relation, limit, purpose, method, source, share, roundedTo, how);
+    }
+
+    /**
+     * {@return this criterion with another share of locations, or level of the bound}
+     *
+     * @param share above 0, at most 1
+     */
+    public Criterion withShare(double share) {
+        return new Criterion(form, relation, limit, purpose, method, source, share, roundedTo, how);
+    }
+
+    /**
+     * {@return this criterion with figures rounded before they are compared}
+     *
+     * @param roundedTo to what, in the unit of the limit: 1, 0.1, 5
+     */
+    public Criterion withRounding(BigDecimal roundedTo) {
+        return new Criterion(form, relation, limit, purpose, method, source, share, roundedTo, how);
+    }
+
+    /**
+     * {@return this criterion for data of any method}
+     *
+     * @param how why it may be used, in the user's words; every decision says it
+     */
+    public Criterion forOtherMethods(String how) {
+        return new Criterion(form, relation, limit, purpose, method, source, share, roundedTo, how);
+    }
+
+    /**
+     * {@return whether a figure passes, read literally: rounded as stated, compared as decimals, no guard band}
+     *
+     * @param figure the figure
+     */
+    public boolean passes(InfiltrationRate figure) {
+        BigDecimal value = new BigDecimal(figure.in(limit.unit())).round(DIGITS);
+        return relation.holds(rounded(value).compareTo(limit.value()));
+    }
+
+    private BigDecimal rounded(BigDecimal value) {
+        return roundedTo == null
+                ? value
+                : value.divide(roundedTo, 0, RoundingMode.HALF_EVEN).multiply(roundedTo);
+    }
+
+    /** {@return the limit in mm/h} */
+    double limitInMillimetresPerHour() {
+        return limit.in(FieldUnit.MILLIMETRE_PER_HOUR);
+    }
+
+    /** {@return the criterion in words, with its source} */
+    @Override
+    public String toString() {
+        String part = form == Form.SHARE_OF_LOCATIONS || form == Form.CONFIDENCE_BOUND
+                ? " (" + TextTable.number(100 * share) + " %)"
+                : "";
+        return form.word().replace('-', ' ') + part + " " + relation.symbol() + " " + limit + ", " + method + " ("
+                + source + ")";
+    }
+}

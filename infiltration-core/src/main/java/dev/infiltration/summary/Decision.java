@@ -1,0 +1,213 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.summary;
+
+import dev.infiltration.check.Bias;
+import dev.infiltration.field.Word;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.InfiltrationRate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import javax.measure.quantity.Speed;
+import org.apache.commons.statistics.distribution.NormalDistribution;
+
+/**
+ * Whether a surface meets a criterion: first as the specification states it, then how sure that is.
+ *
+ * <p>A pass is not shown where it rests on upper bounds or on findings that raise the rate, a fail not where it rests on
+ * lower bounds or on findings that lower it (the other way round for a limit from above); neither is shown where the
+ * interval of the figure holds the limit, or where the locations carry no interval. The statement itself never changes.
+ */
+public final class Decision {
+
+    /** How often the scatter of a pilot is not larger than the one planned with. */
+    private static final double CAUTION = 0.8;
+
+    private final Criterion criterion;
+    private final RateSummary summary;
+    private final Verdict verdict;
+
+    private Decision(Criterion criterion, RateSummary summary, Verdict verdict) {
+        this.criterion = criterion;
+        this.summary = summary;
+        this.verdict = verdict;
+    }
+
+    /** The specification read literally: its figure, its rounding, no guard band. */
+    public enum AsStated implements Word {
+        /** The figure stands to the limit as it must. */
+        MET,
+        /** It does not. */
+        NOT_MET,
+        /** There is no figure, or the criterion belongs to another method. */
+        NO_FIGURE
+    }
+
+    /** A decision with a guard band (JCGM 106:2012, clause 8). */
+    public enum Guarded implements Word {
+        /** Within the limit by at least the guard band. */
+        ACCEPTED,
+        /** Beyond the limit by at least the guard band. */
+        REJECTED,
+        /** Closer to the limit than that, or no measured figure. */
+        BETWEEN
+    }
+
+    /**
+     * {@return the decision on a surface}
+     *
+     * @param criterion what it must come up to
+     * @param summary   its locations
+     * @param method    id of the method they were tested by; another than the criterion's is refused unless that says how
+     * @param biases    what the findings on the tests do to the rates
+     */
+    public static Decision of(Criterion criterion, RateSummary summary, String method, Set<Bias> biases) {
+        boolean isRefused = !criterion.method().equals(method) && criterion.how() == null;
+        Verdict verdict =
+                isRefused ? Verdict.refused(criterion, method) : new Judgement(criterion, summary, biases).verdict();
+        return new Decision(criterion, summary, verdict);
+    }
+
+    /** {@return the criterion} */
+    public Criterion criterion() {
+        return criterion;
+    }
+
+    /** {@return whether it is met, read literally} */
+    public AsStated asStated() {
+        return verdict.asStated();
+    }
+
+    /** {@return whether the data carry what is stated} */
+    public boolean isShown() {
+        return asStated() != AsStated.NO_FIGURE && verdict.doubts().isEmpty();
+    }
+
+    /** {@return why it is not sure, empty where it is} */
+    public List<String> doubts() {
+        return verdict.doubts();
+    }
+
+    /** {@return what must be known beside the decision, that does not put it in doubt} */
+    public List<String> says() {
+        return verdict.says();
+    }
+
+    /** {@return the figure compared with the limit, where one figure is} */
+    public Optional<InfiltrationRate> figure() {
+        return Optional.ofNullable(verdict.figure());
+    }
+
+    /** {@return how many of the locations pass, and what share of the area that shows; bounds are taken as they stand} */
+    public PassingShare passing() {
+        double[] values = summary.values();
+        int passing = 0;
+        for (double value : values) {
+            passing += criterion.passes(new InfiltrationRate(value)) ? 1 : 0;
+        }
+        return new PassingShare(passing, values.length);
+    }
+
+    /** {@return how many more locations would decide it, were the scatter what these locations showed} */
+    public OptionalInt moreLocations() {
+        return more(summary.logMoments().map(logs -> new ScatterPlan(logs.sd())));
+    }
+
+    /** {@return how many more locations would decide it, were the scatter as large as it may well be (80 %)} */
+    public OptionalInt moreLocationsCautiously() {
+        return more(summary.logMoments()
+                .filter(logs -> logs.n() > 1)
+                .map(logs -> ScatterPlan.cautious(logs.sd(), logs.n() - 1.0, CAUTION)));
+    }
+
+    private OptionalInt more(Optional<ScatterPlan> scatter) {
+        return scatter.isPresent() ? moreLocations(scatter.get()) : OptionalInt.empty();
+    }
+
+    /**
+     * {@return how many more locations would decide it, were the figure as now; absent where it is decided, where no figure
+     *     is compared, or where ten thousand would not}
+     *
+     * @param scatter the scatter from spot to spot, from a pilot or pooled over surfaces
+     */
+    public OptionalInt moreLocations(ScatterPlan scatter) {
+        if (isShown() || verdict.figure() == null) {
+            return OptionalInt.empty();
+        }
+        double factor = StrictMath.exp(Math.abs(
+                StrictMath.log(verdict.figure().millimetresPerHour() / criterion.limitInMillimetresPerHour())));
+        OptionalInt needed = criterion.form() == Criterion.Form.MEAN
+                ? scatter.locationsForMean(factor, Interval.LEVEL)
+                : scatter.locationsFor(factor, Interval.LEVEL);
+        return needed.stream()
+                .map(all -> all - summary.measured())
+                .filter(more -> more > 0)
+                .findFirst();
+    }
+
+    /**
+     * {@return the decision with a guard band of the expanded uncertainty (JCGM 106:2012, 8.3: w = U)}
+     *
+     * @param expandedUncertainty expanded uncertainty of the figure
+     */
+    public Guarded guarded(InfiltrationRate expandedUncertainty) {
+        double inside = inside();
+        double band = expandedUncertainty.millimetresPerHour();
+        if (Double.isNaN(inside) || Math.abs(inside) < band) {
+            return Guarded.BETWEEN;
+        }
+        return asStated() == AsStated.MET ? Guarded.ACCEPTED : Guarded.REJECTED;
+    }
+
+    /**
+     * {@return the probability that the criterion is met by the true figure, its error being normal (JCGM 106:2012, 7.3);
+     *     not a number without a measured figure}
+     *
+     * @param standardUncertainty standard uncertainty of the figure
+     */
+    public double conformance(InfiltrationRate standardUncertainty) {
+        return Double.isNaN(inside())
+                ? Double.NaN
+                : NormalDistribution.of(0, 1)
+                        .cumulativeProbability(inside() / standardUncertainty.millimetresPerHour());
+    }
+
+    /** How far the figure lies on the side of the limit on which it passes, in mm/h. */
+    private double inside() {
+        if (verdict.figure() == null || !verdict.isMeasured()) {
+            return Double.NaN;
+        }
+        double above = verdict.figure().millimetresPerHour() - criterion.limitInMillimetresPerHour();
+        return criterion.relation().isFloor() ? above : -above;
+    }
+
+    /** {@return the decision as a small table, what is stated first} */
+    @Override
+    public String toString() {
+        FieldUnit<Speed> unit = criterion.limit().unit();
+        TextTable table = TextTable.titled(criterion.toString())
+                .with("as stated", asStated().word().replace('-', ' '));
+        if (figure().isPresent()) {
+            table = table.with("figure", figure().get().text(unit));
+        }
+        table = table.with("how sure", isShown() ? "shown" : "not shown").with("locations", passing());
+        for (String doubt : doubts()) {
+            table = table.with("because", doubt);
+        }
+        for (String text : says()) {
+            table = table.with("know", text);
+        }
+        return moreLocations().isPresent()
+                ? table.with("more locations", planned()).toString()
+                : table.toString();
+    }
+
+    private String planned() {
+        String cautious = moreLocationsCautiously().isPresent()
+                ? "; " + moreLocationsCautiously().getAsInt() + " to be careful"
+                : "";
+        return "about " + moreLocations().getAsInt() + " would decide it" + cautious;
+    }
+}

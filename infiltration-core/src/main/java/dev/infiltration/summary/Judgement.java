@@ -1,0 +1,162 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.summary;
+
+import dev.infiltration.check.Bias;
+import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.rate.RateOutcome.LowerBound;
+import dev.infiltration.rate.RateOutcome.Measured;
+import dev.infiltration.rate.RateOutcome.UpperBound;
+import dev.infiltration.summary.Decision.AsStated;
+import dev.infiltration.units.InfiltrationRate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** A criterion held against a summary. */
+final class Judgement {
+
+    private final Criterion criterion;
+    private final RateSummary summary;
+    private final Set<Bias> biases;
+    private final List<RateOutcome> locations;
+    private final List<String> doubts = new ArrayList<>();
+    private final List<String> says = new ArrayList<>();
+
+    Judgement(Criterion criterion, RateSummary summary, Set<Bias> biases) {
+        this.criterion = criterion;
+        this.summary = summary;
+        this.biases = biases;
+        this.locations = summary.sample().spots().stream()
+                .map(Sample.Spot::outcome)
+                .filter(outcome -> outcome.figure().isPresent())
+                .toList();
+    }
+
+    Verdict verdict() {
+        return switch (criterion.form()) {
+            case MEAN -> byFigure(summary.mean(), summary.meanInterval(Interval.LEVEL));
+            case GEOMETRIC_MEAN -> byFigure(summary.geometricMean(), summary.geometricMeanInterval(Interval.LEVEL));
+            case MEDIAN -> byFigure(summary.median(), summary.geometricMeanInterval(Interval.LEVEL));
+            case CONFIDENCE_BOUND -> byBound();
+            case EVERY_LOCATION -> byLocations(1);
+            case SHARE_OF_LOCATIONS -> byLocations(criterion.share());
+        };
+    }
+
+    private Verdict byFigure(RateOutcome outcome, Optional<Interval> interval) {
+        Optional<InfiltrationRate> figure = outcome.figure();
+        if (figure.isEmpty()) {
+            return none("no figure: the locations give none");
+        }
+        boolean isMet = criterion.passes(figure.get());
+        boolean isMeasured = outcome instanceof Measured;
+        add(doubts, !isMeasured && !settles(outcome, isMet), "it rests on " + bounds(outcome));
+        add(says, !isMeasured, "bounds carry no interval: said of the locations tested");
+        if (isMeasured) {
+            addInterval(interval);
+        }
+        return verdict(isMet, figure, isMeasured);
+    }
+
+    private void addInterval(Optional<Interval> interval) {
+        double limit = criterion.limitInMillimetresPerHour();
+        boolean isOpen = interval.filter(limits -> limits.contains(limit)).isPresent();
+        add(
+                doubts,
+                isOpen,
+                "the interval of the figure holds the limit: "
+                        + interval.map(Interval::toString).orElse("") + ", mm/h");
+        boolean stands = summary.sample().standsForSurface();
+        add(doubts, !stands, "the locations do not stand for the surface");
+        add(doubts, stands && interval.isEmpty(), "too few locations, or a zero rate, for an interval");
+    }
+
+    /** The level of the two-sided interval whose ends are each right so often as asked for one side. */
+    private Verdict byBound() {
+        Optional<Interval> interval = summary.geometricMeanInterval(2 * criterion.share() - 1);
+        if (interval.isEmpty()) {
+            return none("no bound: the locations do not stand for the surface, or are too few");
+        }
+        double bound = criterion.relation().isFloor()
+                ? interval.get().low()
+                : interval.get().high();
+        InfiltrationRate figure = new InfiltrationRate(bound);
+        return verdict(criterion.passes(figure), Optional.of(figure), true);
+    }
+
+    private Verdict byLocations(double share) {
+        if (locations.isEmpty()) {
+            return none("no figure: no location has one");
+        }
+        int n = locations.size();
+        boolean isMet = passing(locations) >= share * n;
+        long sure = locations.stream().filter(this::isSure).count();
+        long surePasses =
+                locations.stream().filter(this::isSure).filter(this::passes).count();
+        boolean isSettled = isMet ? surePasses >= share * n : n - (sure - surePasses) < share * n;
+        add(doubts, !isSettled, "it rests on bounds");
+        int left = summary.withheld() + summary.notTested();
+        add(doubts, isMet && left > 0, left + " planned locations are left out");
+        addShare(share, isMet);
+        return verdict(isMet, Optional.empty(), false);
+    }
+
+    /** What the locations say of the area, where only a share of it must pass. */
+    private void addShare(double share, boolean isMet) {
+        if (share < 1) {
+            PassingShare passing = new PassingShare((int) passing(locations), locations.size());
+            boolean isOpen = passing.interval(Interval.LEVEL).contains(share);
+            boolean stands = summary.sample().standsForSurface();
+            add(says, stands && isOpen, "of the area, rather than the locations, it is not shown: " + passing);
+            add(says, !stands, "nothing is said of the area: the locations do not stand for it");
+        } else {
+            add(says, isMet, "said of the locations tested, not of all the area");
+        }
+    }
+
+    private long passing(List<RateOutcome> outcomes) {
+        return outcomes.stream().filter(this::passes).count();
+    }
+
+    private boolean passes(RateOutcome outcome) {
+        return outcome.figure().filter(criterion::passes).isPresent();
+    }
+
+    private boolean isSure(RateOutcome outcome) {
+        return outcome instanceof Measured || settles(outcome, passes(outcome));
+    }
+
+    /** Whether a bound settles what it says: a rate of at most too little fails, one of at least enough passes. */
+    private boolean settles(RateOutcome outcome, boolean isMet) {
+        return criterion.relation().isFloor() == isMet ? outcome instanceof LowerBound : outcome instanceof UpperBound;
+    }
+
+    private static String bounds(RateOutcome outcome) {
+        return outcome instanceof UpperBound ? "upper bounds" : "lower bounds";
+    }
+
+    private Verdict none(String why) {
+        return new Verdict(AsStated.NO_FIGURE, null, false, List.of(why), List.of());
+    }
+
+    private Verdict verdict(boolean isMet, Optional<InfiltrationRate> figure, boolean isMeasured) {
+        Bias against = criterion.relation().isFloor() == isMet ? Bias.RAISES : Bias.LOWERS;
+        add(
+                doubts,
+                biases.contains(against),
+                "findings on the tests " + (against == Bias.RAISES ? "raise" : "lower") + " the rate");
+        add(says, biases.contains(Bias.EITHER), "findings on the tests may move the rate in either direction");
+        String how = criterion.how();
+        add(says, how != null, "limit of " + criterion.method() + ": " + how);
+        AsStated asStated = isMet ? AsStated.MET : AsStated.NOT_MET;
+        return new Verdict(asStated, figure.orElse(null), isMeasured, doubts, says);
+    }
+
+    private static void add(List<String> list, boolean holds, String text) {
+        if (holds) {
+            list.add(text);
+        }
+    }
+}

@@ -1,0 +1,74 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.summary;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.infiltration.summary.ActionTable.Choice;
+import dev.infiltration.summary.ActionTable.Condition;
+import dev.infiltration.summary.ActionTable.Row;
+import dev.infiltration.summary.Criterion.Form;
+import dev.infiltration.summary.Criterion.Relation;
+import dev.infiltration.summary.Decision.AsStated;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.Reading;
+import java.time.LocalDate;
+import java.time.Period;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class ActionTableTest {
+
+    private static Criterion above(Form form) {
+        return Criterion.of(
+                form,
+                Relation.AT_LEAST,
+                Reading.of("254", FieldUnit.MILLIMETRE_PER_HOUR),
+                "unit-pavement",
+                "the owner");
+    }
+
+    private static final Condition MEAN_PASSES = new Condition(above(Form.MEAN), AsStated.MET);
+    private static final Condition A_SPOT_FAILS = new Condition(above(Form.EVERY_LOCATION), AsStated.NOT_MET);
+    private static final ActionTable TABLE = new ActionTable(List.of(
+            new Row("clean locally", Period.ofDays(30), List.of(MEAN_PASSES, A_SPOT_FAILS)),
+            new Row("no action", Period.ofYears(1), List.of(MEAN_PASSES)),
+            new Row("clean", Period.ofDays(14), List.of(new Condition(above(Form.MEAN), AsStated.NOT_MET)))));
+
+    private static Choice choose(double... rates) {
+        return TABLE.choose(
+                        LocalDate.of(2026, 6, 3),
+                        criterion ->
+                                Decision.of(criterion, RateSummary.of(Sample.random(rates)), "unit-pavement", Set.of()))
+                .orElseThrow();
+    }
+
+    @Test
+    void meanPassesAndOneSpotFailsCleansLocally() {
+        Choice choice = choose(500, 600, 400, 50);
+        assertEquals("clean locally", choice.action());
+        assertEquals(LocalDate.of(2026, 7, 3), choice.due());
+        assertEquals(2, choice.because().size());
+        assertFalse(choice.isShown());
+        assertEquals("clean locally by 2026-07-03 (what it rests on is not shown)", choice.toString());
+    }
+
+    @Test
+    void theFirstRowThatHoldsIsTaken() {
+        assertEquals("no action", choose(1000, 1100, 900).action());
+        assertTrue(choose(1000, 1100, 900).isShown());
+        assertEquals("clean", choose(100, 110, 90).action());
+        assertEquals("no action by 2027-06-03", choose(1000, 1100, 900).toString());
+    }
+
+    @Test
+    void noRowThatHoldsGivesNoAction() {
+        assertTrue(TABLE.choose(
+                        LocalDate.EPOCH,
+                        criterion -> Decision.of(criterion, RateSummary.of(Sample.random()), "unit-pavement", Set.of()))
+                .isEmpty());
+    }
+}

@@ -1,0 +1,111 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.summary;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.infiltration.summary.Criterion.Form;
+import dev.infiltration.summary.Criterion.Purpose;
+import dev.infiltration.summary.Criterion.Relation;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.InfiltrationRate;
+import dev.infiltration.units.Reading;
+import java.math.BigDecimal;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CriterionTest {
+
+    private static Criterion inches(Relation relation, String limit) {
+        return Criterion.of(
+                Form.MEAN, relation, Reading.of(limit, FieldUnit.INCH_PER_HOUR), "unit-pavement", "the owner");
+    }
+
+    @ParameterizedTest(name = "{1} mm/h {0} 10 in/h: {2}")
+    @CsvSource({
+        "AT_LEAST, 254, true",
+        "AT_LEAST, 253.999, false",
+        "AT_LEAST, 254.001, true",
+        "MORE, 254, false",
+        "MORE, 254.001, true",
+        "AT_MOST, 254, true",
+        "AT_MOST, 254.001, false",
+        "LESS, 254, false",
+        "LESS, 253.999, true"
+    })
+    void strictnessDecidesAtTheLimit(Relation relation, double rate, boolean passes) {
+        assertEquals(passes, inches(relation, "10").passes(new InfiltrationRate(rate)));
+    }
+
+    @Test
+    void tenOrLessIsNotBelowTwoHundredAndFifty() {
+        // "10 in/h or less" (Everett WA table 22, published) and "below 250 mm/h" (Ontario, published): 252 mm/h tells
+        // them apart
+        Criterion tenOrLess = inches(Relation.MORE, "10");
+        Criterion below250 = Criterion.of(
+                Form.MEAN, Relation.AT_LEAST, Reading.of("250", FieldUnit.MILLIMETRE_PER_HOUR), "unit-pavement", "x");
+        assertFalse(tenOrLess.passes(new InfiltrationRate(252)));
+        assertTrue(below250.passes(new InfiltrationRate(252)));
+    }
+
+    @Test
+    void comparisonIsByDecimals() {
+        // 0.1 + 0.2 is 0.30000000000000004 as a double
+        assertTrue(Criterion.of(Form.MEAN, Relation.AT_MOST, Reading.of("0.3", FieldUnit.MILLIMETRE_PER_HOUR), "m", "s")
+                .passes(new InfiltrationRate(0.1 + 0.2)));
+    }
+
+    @ParameterizedTest(name = "{0} in/h rounded to {1}: {2}")
+    @CsvSource({
+        "9.5, 1, true",
+        "9.4, 1, false",
+        "8.5, 1, false",
+        "9.96, 0.1, true",
+        "9.94, 0.1, false",
+        "7.4, 5, false",
+        "7.6, 5, true"
+    })
+    void roundingIsHalfToEvenWhereStated(double rate, BigDecimal to, boolean passes) {
+        Criterion rounded = inches(Relation.AT_LEAST, "10").withRounding(to);
+        assertEquals(passes, rounded.passes(InfiltrationRate.of(rate, FieldUnit.INCH_PER_HOUR)));
+    }
+
+    @Test
+    void halvesGoToTheEvenSide() {
+        Criterion nine = inches(Relation.AT_LEAST, "9").withRounding(BigDecimal.ONE);
+        assertFalse(nine.passes(InfiltrationRate.of(8.5, FieldUnit.INCH_PER_HOUR)));
+        assertTrue(inches(Relation.AT_LEAST, "8")
+                .withRounding(BigDecimal.ONE)
+                .passes(InfiltrationRate.of(7.5, FieldUnit.INCH_PER_HOUR)));
+    }
+
+    @Test
+    void saysWhatItIs() {
+        assertEquals(
+                "mean ≥ 10 in/h, unit-pavement (the owner)",
+                inches(Relation.AT_LEAST, "10").toString());
+        Criterion share = Criterion.of(
+                        Form.SHARE_OF_LOCATIONS,
+                        Relation.MORE,
+                        Reading.of("100", FieldUnit.MILLIMETRE_PER_HOUR),
+                        "m",
+                        "s")
+                .withShare(0.8)
+                .withPurpose(Purpose.AFTER_CLEANING);
+        assertEquals("share of locations (80 %) > 100 mm/h, m (s)", share.toString());
+        assertEquals(Purpose.AFTER_CLEANING, share.purpose());
+    }
+
+    @Test
+    void refusesWhatIsNoCriterion() {
+        Criterion any = inches(Relation.AT_LEAST, "10");
+        assertThrows(IllegalArgumentException.class, () -> any.withShare(0));
+        assertThrows(IllegalArgumentException.class, () -> any.withShare(80));
+        assertThrows(IllegalArgumentException.class, () -> any.withRounding(BigDecimal.ZERO));
+        assertThrows(IllegalArgumentException.class, () -> any.withRounding(new BigDecimal("1e-999999999")));
+    }
+}

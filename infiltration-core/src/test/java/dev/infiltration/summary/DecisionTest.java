@@ -1,0 +1,288 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.summary;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.infiltration.check.Bias;
+import dev.infiltration.field.Location.Selection;
+import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.rate.RateOutcome.LowerBound;
+import dev.infiltration.rate.RateOutcome.Measured;
+import dev.infiltration.rate.RateOutcome.UpperBound;
+import dev.infiltration.rate.RateOutcome.Withheld;
+import dev.infiltration.summary.Criterion.Form;
+import dev.infiltration.summary.Criterion.Relation;
+import dev.infiltration.summary.Decision.AsStated;
+import dev.infiltration.summary.Decision.Guarded;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.InfiltrationRate;
+import dev.infiltration.units.Reading;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class DecisionTest {
+
+    private static final String METHOD = "unit-pavement";
+    private static final double[] HIGH = {900, 1100, 1000, 1200, 950, 1050};
+    private static final double[] LOW = {90, 110, 100, 120, 95, 105};
+
+    private static Criterion criterion(Form form, Relation relation) {
+        return Criterion.of(form, relation, Reading.of("254", FieldUnit.MILLIMETRE_PER_HOUR), METHOD, "the owner");
+    }
+
+    private static Decision of(Form form, Relation relation, Sample sample, Bias... biases) {
+        return Decision.of(criterion(form, relation), RateSummary.of(sample), METHOD, Set.of(biases));
+    }
+
+    private static Measured measured(double rate) {
+        return new Measured(new InfiltrationRate(rate));
+    }
+
+    private static UpperBound atMost(double rate) {
+        return new UpperBound(new InfiltrationRate(rate), List.of("run.discontinued"));
+    }
+
+    private static LowerBound atLeast(double rate) {
+        return new LowerBound(new InfiltrationRate(rate), List.of("run.event"));
+    }
+
+    private static Sample random(RateOutcome... outcomes) {
+        return Sample.of(Selection.RANDOM, List.of(outcomes));
+    }
+
+    private static void assertDecided(AsStated asStated, boolean isShown, Decision decision) {
+        assertEquals(asStated, decision.asStated(), decision::toString);
+        assertEquals(isShown, decision.isShown(), decision::toString);
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            names = {"MEAN", "GEOMETRIC_MEAN", "MEDIAN", "EVERY_LOCATION", "SHARE_OF_LOCATIONS", "CONFIDENCE_BOUND"})
+    void clearRatesAreShownInEveryForm(Form form) {
+        assertDecided(AsStated.MET, true, of(form, Relation.AT_LEAST, Sample.random(HIGH)));
+        assertDecided(AsStated.NOT_MET, true, of(form, Relation.AT_LEAST, Sample.random(LOW)));
+        assertDecided(AsStated.NOT_MET, true, of(form, Relation.AT_MOST, Sample.random(HIGH)));
+        assertDecided(AsStated.MET, true, of(form, Relation.AT_MOST, Sample.random(LOW)));
+    }
+
+    @ParameterizedTest(name = "high {0}, floor {1}, {2}: {3}")
+    @CsvSource({
+        "true, true, RAISES, false",
+        "true, true, LOWERS, true",
+        "false, true, RAISES, true",
+        "false, true, LOWERS, false",
+        "true, false, RAISES, false",
+        "true, false, LOWERS, true",
+        "false, false, RAISES, true",
+        "false, false, LOWERS, false",
+        "true, true, EITHER, true",
+        "true, true, NONE, true"
+    })
+    void biasTakesFromWhatItCouldHaveMade(boolean isHigh, boolean isFloor, Bias bias, boolean isShown) {
+        Decision decision =
+                of(Form.MEAN, isFloor ? Relation.MORE : Relation.LESS, Sample.random(isHigh ? HIGH : LOW), bias);
+        assertDecided(isHigh == isFloor ? AsStated.MET : AsStated.NOT_MET, isShown, decision);
+        assertEquals(bias == Bias.EITHER, decision.says().toString().contains("either direction"));
+    }
+
+    @Test
+    void theStatementStandsWhateverTheDoubt() {
+        Decision raised = of(Form.MEAN, Relation.AT_LEAST, Sample.random(HIGH), Bias.RAISES);
+        assertEquals(AsStated.MET, raised.asStated());
+        assertEquals(List.of("findings on the tests raise the rate"), raised.doubts());
+        assertTrue(raised.toString().contains("as stated  met"));
+        assertTrue(raised.toString().contains("how sure   not shown"));
+    }
+
+    @Test
+    void boundsSettleOnlyWhatTheySay() {
+        assertDecided(AsStated.MET, false, of(Form.MEAN, Relation.AT_LEAST, random(measured(900), atMost(800))));
+        assertDecided(AsStated.MET, true, of(Form.MEAN, Relation.AT_LEAST, random(measured(900), atLeast(800))));
+        assertDecided(AsStated.NOT_MET, true, of(Form.MEAN, Relation.AT_LEAST, random(measured(90), atMost(80))));
+        assertDecided(AsStated.NOT_MET, false, of(Form.MEAN, Relation.AT_LEAST, random(measured(90), atLeast(80))));
+        assertDecided(AsStated.MET, true, of(Form.MEAN, Relation.AT_MOST, random(measured(90), atMost(80))));
+        assertDecided(AsStated.NOT_MET, true, of(Form.MEAN, Relation.AT_MOST, random(measured(900), atLeast(800))));
+        Decision upper = of(Form.MEAN, Relation.AT_LEAST, random(measured(900), atMost(800)));
+        assertEquals(List.of("it rests on upper bounds"), upper.doubts());
+        assertTrue(upper.says().contains("bounds carry no interval: said of the locations tested"));
+    }
+
+    @Test
+    void bothBoundsGiveNoFigure() {
+        Decision decision = of(Form.MEAN, Relation.AT_LEAST, random(atMost(800), atLeast(900)));
+        assertDecided(AsStated.NO_FIGURE, false, decision);
+        assertTrue(decision.figure().isEmpty());
+    }
+
+    @Test
+    void anIntervalThatHoldsTheLimitDecidesNothing() {
+        Decision close = of(Form.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.random(200, 300, 280, 350));
+        assertDecided(AsStated.MET, false, close);
+        assertTrue(close.doubts().get(0).startsWith("the interval of the figure holds the limit"));
+    }
+
+    @Test
+    void fewOrTargetedLocationsDecideNothing() {
+        assertEquals(
+                List.of("too few locations, or a zero rate, for an interval"),
+                of(Form.MEAN, Relation.AT_LEAST, Sample.random(900, 1000)).doubts());
+        assertEquals(
+                List.of("the locations do not stand for the surface"),
+                of(Form.MEAN, Relation.AT_LEAST, Sample.of(Selection.TARGETED, HIGH))
+                        .doubts());
+    }
+
+    @Test
+    void everyLocationIsJudgedByItself() {
+        Decision oneFails = of(Form.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(900, 1000, 200));
+        assertDecided(AsStated.NOT_MET, true, oneFails);
+        assertEquals(new PassingShare(2, 3), oneFails.passing());
+        assertDecided(
+                AsStated.NOT_MET,
+                false,
+                of(Form.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atLeast(200))));
+        assertDecided(
+                AsStated.NOT_MET, true, of(Form.EVERY_LOCATION, Relation.AT_LEAST, random(measured(90), atLeast(200))));
+        assertDecided(
+                AsStated.MET, false, of(Form.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atMost(400))));
+        assertDecided(
+                AsStated.MET, true, of(Form.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atLeast(400))));
+    }
+
+    @Test
+    void aLocationLeftOutMayHaveFailed() {
+        Decision pass = of(
+                Form.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(900, 1000).withNotTested(1));
+        assertEquals(List.of("1 planned locations are left out"), pass.doubts());
+        Decision fail = of(
+                Form.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(90, 1000).withNotTested(1));
+        assertTrue(fail.isShown());
+        Decision withheld =
+                of(Form.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), new Withheld(List.of("run.void"))));
+        assertFalse(withheld.isShown());
+    }
+
+    @Test
+    void aShareOfTheLocationsMustPass() {
+        Criterion most = criterion(Form.SHARE_OF_LOCATIONS, Relation.AT_LEAST).withShare(0.75);
+        Decision three = Decision.of(most, RateSummary.of(Sample.random(900, 800, 700, 20)), METHOD, Set.of());
+        assertDecided(AsStated.MET, true, three);
+        assertTrue(
+                three.says().get(0).startsWith("of the area, rather than the locations, it is not shown: 3 of 4 pass"));
+        Decision two = Decision.of(most, RateSummary.of(Sample.random(900, 800, 70, 20)), METHOD, Set.of());
+        assertDecided(AsStated.NOT_MET, true, two);
+        Decision bound = Decision.of(
+                most,
+                RateSummary.of(random(measured(900), measured(800), measured(700), atLeast(20))),
+                METHOD,
+                Set.of());
+        assertDecided(AsStated.MET, true, bound);
+        Decision open = Decision.of(
+                most, RateSummary.of(random(measured(900), measured(800), atLeast(70), atLeast(20))), METHOD, Set.of());
+        assertDecided(AsStated.NOT_MET, false, open);
+        Decision targeted =
+                Decision.of(most, RateSummary.of(Sample.of(Selection.FIXED, 900, 800, 700)), METHOD, Set.of());
+        assertTrue(targeted.says().contains("nothing is said of the area: the locations do not stand for it"));
+    }
+
+    @Test
+    void theBoundIsOneSided() {
+        Decision decision = of(Form.CONFIDENCE_BOUND, Relation.AT_LEAST, Sample.random(HIGH));
+        Interval both =
+                RateSummary.of(Sample.random(HIGH)).geometricMeanInterval(0.9).orElseThrow();
+        assertEquals(both.low(), decision.figure().orElseThrow().millimetresPerHour(), 1e-9);
+        assertEquals(
+                both.high(),
+                of(Form.CONFIDENCE_BOUND, Relation.AT_MOST, Sample.random(HIGH))
+                        .figure()
+                        .orElseThrow()
+                        .millimetresPerHour(),
+                1e-9);
+        assertDecided(AsStated.NO_FIGURE, false, of(Form.CONFIDENCE_BOUND, Relation.AT_LEAST, Sample.random(900)));
+    }
+
+    @Test
+    void anotherMethodIsRefusedUnlessTheUserSaysHow() {
+        RateSummary summary = RateSummary.of(Sample.random(HIGH));
+        Criterion ring = criterion(Form.MEAN, Relation.AT_LEAST);
+        Decision refused = Decision.of(ring, summary, "falling-head", Set.of());
+        assertDecided(AsStated.NO_FIGURE, false, refused);
+        assertEquals(
+                List.of("refused: the limit belongs to unit-pavement, the rates to falling-head"), refused.doubts());
+        Decision allowed =
+                Decision.of(ring.forOtherMethods("the owner takes both alike"), summary, "falling-head", Set.of());
+        assertDecided(AsStated.MET, true, allowed);
+        assertTrue(allowed.says().contains("limit of unit-pavement: the owner takes both alike"));
+    }
+
+    @Test
+    void moreLocationsAreThoseThatWouldShowIt() {
+        Sample sample = Sample.random(200, 500, 280, 650);
+        Decision close = of(Form.GEOMETRIC_MEAN, Relation.AT_LEAST, sample);
+        int more = close.moreLocations().orElseThrow();
+        RateSummary summary = RateSummary.of(sample);
+        double factor = summary.surfaceGeometricMean().orElseThrow() / 254;
+        ScatterPlan scatter = new ScatterPlan(summary.logMoments().orElseThrow().sd());
+        assertTrue(scatter.factor(4 + more, 0.95) <= factor && scatter.factor(3 + more, 0.95) > factor);
+        assertTrue(close.moreLocationsCautiously().orElseThrow() > more);
+        assertTrue(close.moreLocations(new ScatterPlan(0.1)).isEmpty());
+        assertTrue(of(Form.MEAN, Relation.AT_LEAST, sample).moreLocations().isPresent());
+        assertTrue(close.toString().contains("about " + more + " would decide it"), close::toString);
+    }
+
+    @Test
+    void whatIsDecidedNeedsNoMore() {
+        assertTrue(of(Form.MEAN, Relation.AT_LEAST, Sample.random(HIGH))
+                .moreLocations()
+                .isEmpty());
+        assertTrue(of(Form.EVERY_LOCATION, Relation.AT_LEAST, random(atMost(800)))
+                .moreLocations()
+                .isEmpty());
+        assertTrue(of(Form.MEAN, Relation.AT_LEAST, Sample.random(900))
+                .moreLocationsCautiously()
+                .isEmpty());
+    }
+
+    @ParameterizedTest(name = "{0} with U = 10: {1}")
+    @CsvSource({"264, ACCEPTED", "263.9, BETWEEN", "254, BETWEEN", "244.1, BETWEEN", "244, REJECTED", "100, REJECTED"})
+    void guardBandsAreAsWideAsTheExpandedUncertainty(double rate, Guarded guarded) {
+        // JCGM 106:2012, 8.3.2.1: acceptance limit T_L + w, w = U (memory)
+        Decision decision = of(Form.MEAN, Relation.AT_LEAST, Sample.random(rate, rate, rate));
+        assertEquals(guarded, decision.guarded(new InfiltrationRate(10)));
+    }
+
+    @Test
+    void guardBandsNeedAMeasuredFigure() {
+        InfiltrationRate u = new InfiltrationRate(10);
+        assertEquals(
+                Guarded.BETWEEN,
+                of(Form.MEAN, Relation.AT_LEAST, random(atLeast(900))).guarded(u));
+        assertTrue(Double.isNaN(
+                of(Form.MEAN, Relation.AT_LEAST, random(atLeast(900))).conformance(u)));
+        assertEquals(
+                Guarded.ACCEPTED,
+                of(Form.MEAN, Relation.AT_MOST, Sample.random(LOW)).guarded(u));
+    }
+
+    @Test
+    void conformanceIsTheShareOfTheErrorWithinTheLimit() {
+        // JCGM 106:2012, 7.3: 1.4 standard uncertainties within one limit, p 0.92 (memory); Φ(1.4) = 0.919243 (derived)
+        Decision decision = of(Form.MEAN, Relation.AT_LEAST, Sample.random(268, 268, 268));
+        assertEquals(0.919243, decision.conformance(new InfiltrationRate(10)), 1e-6);
+        Decision above = of(Form.MEAN, Relation.AT_MOST, Sample.random(268, 268, 268));
+        assertEquals(1 - 0.919243, above.conformance(new InfiltrationRate(10)), 1e-6);
+    }
+
+    @Test
+    void nothingTestedGivesNoFigure() {
+        assertDecided(AsStated.NO_FIGURE, false, of(Form.MEAN, Relation.AT_LEAST, Sample.random()));
+        assertDecided(AsStated.NO_FIGURE, false, of(Form.EVERY_LOCATION, Relation.AT_LEAST, Sample.random()));
+    }
+}
