@@ -128,6 +128,15 @@ class BookLinesTest {
                 read.problems().stream().map(problem -> place(problem).strip()).toList());
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"\n", "\r\n"})
+    void lineThatBreaksOffDoesSoBeforeItsEnd(String lineEnd) throws IOException {
+        ReadBook read = JSON.readLines(stream(BOOK + lineEnd + "{\"id\"" + lineEnd + "{}"));
+        assertEquals(
+                List.of("2:6 /visits/0/id"),
+                read.problems().stream().map(BookLinesTest::place).toList());
+    }
+
     @Test
     void firstLineThatBreaksBehindTheFormatIsReadAsFarAsItStood() throws IOException {
         ReadBook read = lines(BOOK.replace("]}", ",{\"id\""), "{\"id\":\"V1\"}");
