@@ -19,7 +19,7 @@ import javax.measure.quantity.Time;
  * IntensityTable table = IntensityTable.of(
  *         List.of(Reading.of("10", FieldUnit.MINUTE), Reading.of("60", FieldUnit.MINUTE)), List.of(2.0, 10.0),
  *         List.of(row("80", "120"), row("30", "46")));
- * table.millimetresPerHour(Reading.of("30", FieldUnit.MINUTE), 5);     // OptionalDouble[59.8…]
+ * table.millimetresPerHour(Reading.of("30", FieldUnit.MINUTE), 5);     // OptionalDouble[55.65…]
  * table.millimetresPerHour(Reading.of("5", FieldUnit.MINUTE), 5);      // empty
  * }</pre>
  */

@@ -7,6 +7,7 @@ import static dev.infiltration.plan.JointPattern.millimetres;
 import dev.infiltration.plan.JointPattern.Laying;
 import dev.infiltration.plan.OffsetSearch.Point;
 import dev.infiltration.units.Reading;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -35,6 +36,12 @@ public final class JointsInRing {
 
     /** Lows are taken as equally good within this. */
     private static final double EQUAL = 1e-6;
+
+    /** By whole micrometres, so that rounding does not choose between places equally near. */
+    private static final Comparator<RingPlacement> NEAREST_FIRST = Comparator.comparingLong(
+                    (RingPlacement place) -> micrometres(StrictMath.hypot(place.offset().x(), place.offset().y())))
+            .thenComparingLong(place -> micrometres(-place.offset().x()))
+            .thenComparingLong(place -> micrometres(-place.offset().y()));
 
     private final JointPattern pattern;
     private final Tiling tiling;
@@ -72,7 +79,8 @@ public final class JointsInRing {
     }
 
     /**
-     * {@return the places in one repeat of the pattern at which the ring represents it best}, equally good ones all
+     * {@return the places in one repeat of the pattern at which the ring represents it best}, equally good ones all, those
+     * nearest to the datum first
      *
      * <p>Many places hold just the pattern's share. The best is the one where it matters least if the ring slips: where the
      * largest mismatch within {@code slip} of it is smallest.
@@ -91,13 +99,20 @@ public final class JointsInRing {
         return lows.stream()
                 .filter(low -> low.value() <= best)
                 .map(low -> placement(search, low))
+                .sorted(NEAREST_FIRST)
                 .toList();
     }
 
     /** {@return the place with the largest mismatch: what may come of placing the ring blindly} */
     public RingPlacement worst() {
         OffsetSearch search = new OffsetSearch(tiling, (x, y) -> -Math.abs(mismatch(x, y)));
-        return placement(search, search.lows().get(0));
+        List<Point> lows = search.lows();
+        double worst = lows.get(0).value() + EQUAL;
+        return lows.stream()
+                .filter(low -> low.value() <= worst)
+                .map(low -> placement(search, low))
+                .min(NEAREST_FIRST)
+                .orElseThrow();
     }
 
     /**
@@ -129,8 +144,13 @@ public final class JointsInRing {
     }
 
     private RingPlacement placement(OffsetSearch search, Point point) {
-        RingOffset alongUnits = new RingOffset(search.x(point), search.y(point), -axes());
+        double[] near = tiling.nearest(search.x(point), search.y(point));
+        RingOffset alongUnits = new RingOffset(near[0], near[1], -axes());
         return at(new RingOffset(alongUnits.alongX(0), alongUnits.alongY(0), 0));
+    }
+
+    private static long micrometres(double millimetres) {
+        return Math.round(1000 * millimetres);
     }
 
     /** {@return the angle from the length of the unit at the datum to the pattern's x axis, in degrees} */

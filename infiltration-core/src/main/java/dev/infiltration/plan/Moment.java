@@ -57,7 +57,7 @@ record Moment(Instant earliest, Instant latest) {
 
     /**
      * {@return what the rate of a pouring that started then is at most by now}, taking the shortest time that may have passed
-     * and the water written down, else the most that is asked for; empty where ring or water is not known
+     * and the water written down, else the most that is asked for; empty where ring or water is not known or no time passed
      */
     Optional<InfiltrationRate> atMost(@Nullable Ring ring, Pouring pouring, Range<Mass> asked, Instant now) {
         Duration passed = Duration.between(latest, now);
@@ -65,7 +65,7 @@ record Moment(Instant earliest, Instant latest) {
         WaterReading water = pouring.pouredWater()
                 .or(() -> Optional.ofNullable(asked.highest()).map(WaterReading::weighed))
                 .orElse(null);
-        if (ring == null || water == null || passed.isNegative() || passed.isZero()) {
+        if (ring == null || water == null) {
             return Optional.empty();
         }
         BigDecimal seconds = BigDecimal.valueOf(passed.getSeconds()).add(BigDecimal.valueOf(passed.getNano(), 9));

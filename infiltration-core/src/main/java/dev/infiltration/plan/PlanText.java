@@ -17,6 +17,9 @@ final class PlanText {
 
     private static final double LITRES_PER_GALLON = 3.785411784;
 
+    /** Shorter times are told in seconds. */
+    private static final long SHORT_MINUTES = 5;
+
     private final VisitPlan plan;
     private final List<String> lines = new ArrayList<>();
 
@@ -95,7 +98,7 @@ final class PlanText {
     }
 
     static String time(Duration time) {
-        if (time.toMinutes() < 1) {
+        if (time.toMinutes() < SHORT_MINUTES) {
             return time.toSeconds() + " s";
         }
         long minutes = time.plusSeconds(30).toMinutes();

@@ -6,6 +6,7 @@ import static dev.infiltration.plan.JointPattern.millimetres;
 
 import dev.infiltration.plan.JointPattern.Voids;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.DoubleStream;
@@ -20,8 +21,13 @@ import java.util.stream.Stream;
  * @param bx    second vector, along x
  * @param by    second vector, along y
  * @param faces the faces of the units anticlockwise, voids in them clockwise
+ * @param reach how far the faces reach from the datum
  */
-record Tiling(double ax, double ay, double bx, double by, List<double[]> faces) {
+record Tiling(double ax, double ay, double bx, double by, List<double[]> faces, double reach) {
+
+    private Tiling(double ax, double ay, double bx, double by, List<double[]> faces) {
+        this(ax, ay, bx, by, faces, reach(faces));
+    }
 
     static Tiling of(JointPattern pattern) {
         double length = pattern.pitch(pattern.length());
@@ -105,28 +111,53 @@ record Tiling(double ax, double ay, double bx, double by, List<double[]> faces) 
 
     /** {@return the solid area inside a circle} */
     double solid(double x, double y, double radius) {
-        return facesNear(x, y, radius)
-                .mapToDouble(face -> CirclePolygon.area(face, x, y, radius))
+        return cellsNear(x, y, radius)
+                .mapToDouble(cell -> solidOfCell(x - cell[0], y - cell[1], radius))
                 .sum();
+    }
+
+    private double solidOfCell(double x, double y, double radius) {
+        double solid = 0;
+        for (double[] face : faces) {
+            solid += CirclePolygon.area(face, x, y, radius);
+        }
+        return solid;
     }
 
     /** {@return all faces that reach into a circle, and some beside it, each face before its voids} */
     Stream<double[]> facesNear(double x, double y, double radius) {
-        double reach = radius + reach();
+        return cellsNear(x, y, radius).flatMap(cell -> faces.stream().map(face -> moved(face, cell[0], cell[1])));
+    }
+
+    /** {@return where the cells lie whose faces may reach into a circle} */
+    private Stream<double[]> cellsNear(double x, double y, double radius) {
+        double whole = radius + reach;
         double det = ax * by - ay * bx;
         double i = (x * by - y * bx) / det;
         double j = (ax * y - ay * x) / det;
-        double spanI = reach * StrictMath.hypot(bx, by) / cell();
-        double spanJ = reach * StrictMath.hypot(ax, ay) / cell();
-        return steps(i, spanI).boxed().flatMap(m -> steps(j, spanJ).boxed().flatMap(n -> cellAt(m, n)));
+        double spanI = whole * StrictMath.hypot(bx, by) / cell();
+        double spanJ = whole * StrictMath.hypot(ax, ay) / cell();
+        return steps(i, spanI)
+                .boxed()
+                .flatMap(m -> steps(j, spanJ).mapToObj(n -> corner(m, n)))
+                .filter(cell -> StrictMath.hypot(x - cell[0], y - cell[1]) < whole);
+    }
+
+    /** {@return the place like a point of the cell or one beside it that lies nearest to the datum} */
+    double[] nearest(double x, double y) {
+        return IntStream.range(0, 9)
+                .mapToObj(k -> corner(k / 3 - 1, k % 3 - 1))
+                .map(cell -> new double[] {x + cell[0], y + cell[1]})
+                .min(Comparator.comparingDouble(place -> StrictMath.hypot(place[0], place[1])))
+                .orElseThrow();
     }
 
     private static IntStream steps(double middle, double span) {
         return IntStream.rangeClosed((int) Math.ceil(middle - span), (int) Math.floor(middle + span));
     }
 
-    private Stream<double[]> cellAt(int m, int n) {
-        return faces.stream().map(face -> moved(face, m * ax + n * bx, m * ay + n * by));
+    private double[] corner(int m, int n) {
+        return new double[] {m * ax + n * bx, m * ay + n * by};
     }
 
     private static double[] moved(double[] polygon, double x, double y) {
@@ -138,8 +169,8 @@ record Tiling(double ax, double ay, double bx, double by, List<double[]> faces) 
         return moved;
     }
 
-    /** {@return how far the faces of the cell reach from the datum} */
-    private double reach() {
+    /** {@return how far faces reach from the datum} */
+    private static double reach(List<double[]> faces) {
         return faces.stream()
                 .flatMapToDouble(face -> IntStream.iterate(0, i -> i < face.length, i -> i + 2)
                         .mapToDouble(i -> StrictMath.hypot(face[i], face[i + 1])))

@@ -89,6 +89,13 @@ class IntensityTableTest {
         assertEquals(OptionalDouble.empty(), intensity(one, 20, 5));
     }
 
+    /** That of the doc comment; 55.6536 by hand. */
+    @Test
+    void exampleComesOutAsTold() {
+        IntensityTable two = table(new double[] {10, 60}, new double[] {2, 10}, new double[][] {{80, 120}, {30, 46}});
+        assertEquals(55.6536, intensity(two, 30, 5).orElseThrow(), 5e-5);
+    }
+
     @Test
     void unitsAreThoseOfTheReadings() {
         Reading<Speed> inches = Reading.of("2", FieldUnit.INCH_PER_HOUR);

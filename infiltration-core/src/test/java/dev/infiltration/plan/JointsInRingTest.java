@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.plan.JointPattern.Laying;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -138,11 +139,27 @@ class JointsInRingTest {
                 .max()
                 .orElseThrow();
         double elsewhere = new Random(7)
-                .doubles(400, -300, 300)
+                .doubles(150, -300, 300)
                 .map(x -> slipped(laying, offset(x, 700 - 3 * x, 0), 8))
                 .min()
                 .orElseThrow();
         assertTrue(slipped <= elsewhere + 1e-9, () -> slipped + " against " + elsewhere);
+    }
+
+    /** Told from the datum that the crew measures from: no like place lies nearer, and the nearest of all comes first. */
+    @ParameterizedTest
+    @EnumSource
+    void bestLieNearTheDatumNearestFirst(Laying laying) {
+        double[] distances = ring(laying).best(mm("8")).stream()
+                .mapToDouble(place ->
+                        Math.hypot(place.offset().x(), place.offset().y()))
+                .toArray();
+        for (int i = 1; i < distances.length; i++) {
+            assertTrue(distances[i - 1] <= distances[i] + 1e-3, () -> Arrays.toString(distances));
+        }
+        double[][] shifts = SHIFTS.get(laying);
+        double half = (Math.hypot(shifts[0][0], shifts[0][1]) + Math.hypot(shifts[1][0], shifts[1][1])) / 2;
+        assertTrue(distances[distances.length - 1] <= half, () -> Arrays.toString(distances));
     }
 
     @ParameterizedTest
@@ -195,7 +212,7 @@ class JointsInRingTest {
 
     private static DoubleStream somePlaces(Laying laying) {
         return new Random(1)
-                .doubles(1500, -300, 300)
+                .doubles(500, -300, 300)
                 .map(x -> ring(laying).at(offset(x, 500 - 2.7 * x, 0)).mismatch());
     }
 

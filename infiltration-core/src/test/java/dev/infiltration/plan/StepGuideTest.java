@@ -125,6 +125,15 @@ class StepGuideTest {
     }
 
     @Test
+    void voidPrewettingSelectsNoMass() {
+        Visit visit = visit(
+                test(preWet("09:10:00", "20.0", End.DRAINED)),
+                test(preWet("09:20:00", "40.0", End.VOID), run("09:21:00", "100.0", End.DRAINED)));
+        NextStep.Repeat step = assertInstanceOf(NextStep.Repeat.class, next(visit, "09:23:00"));
+        assertEquals("17.95 to 18.05 kg", step.water().toString());
+    }
+
+    @Test
     void standingWaterEndsTheDay() {
         Done done = new Done(Done.Reason.WATER_STANDS);
         assertEquals(done, next(visit(test(preWet("09:10:00", "3600.0", End.STOPPED))), "10:20:00"));

@@ -201,6 +201,7 @@ class VisitPlanTest {
         Surface pavers = surface("100", FieldUnit.SQUARE_METRE).withType(Surface.Type.PAVERS);
         VisitPlan plan = VisitPlan.of(Methods.unitPavement(), pavers, rate(254));
         assertTrue(plan.steps().get(2).contains("joints that cross its wall"), plan::text);
+        assertTrue(plan.steps().get(plan.steps().size() - 1).contains("refill the joints"), plan::text);
         assertTrue(plan.equipment().contains("joint filling, to refill joints opened under the ring"));
         assertFalse(plan(254).text().contains("joint"), plan(254)::text);
     }
@@ -217,12 +218,21 @@ class VisitPlanTest {
                 .text();
         assertTrue(text.contains("Start: from 2026-06-03T12:00:00Z to 2026-06-03T15:00:00Z"), text);
         assertTrue(text.contains("  L1: x 4.00 m, y 1.50 m, run-on edge\n  no room was found for 2 more"), text);
-        assertTrue(text.contains("Prewetting takes: 3 min (at the lowest rate 12 min, at the highest 26 s)"), text);
+        assertTrue(text.contains("Prewetting takes: 183 s (at the lowest rate 12 min, at the highest 26 s)"), text);
         assertTrue(text.contains("Pour to hold the head: 1.18 L/min (0.311 gal/min)"), text);
     }
 
     @ParameterizedTest(name = "{0} s: {1}")
-    @CsvSource({"0, 0 s", "59, 59 s", "60, 1 min", "3569, 59 min", "3600, 1 h 0 min", "5400, 1 h 30 min"})
+    @CsvSource({
+        "0, 0 s",
+        "299, 299 s",
+        "300, 5 min",
+        "329, 5 min",
+        "330, 6 min",
+        "3569, 59 min",
+        "3600, 1 h 0 min",
+        "5400, 1 h 30 min"
+    })
     void timesAreTexts(long seconds, String text) {
         assertEquals(text, PlanText.time(Duration.ofSeconds(seconds)));
     }

@@ -1,0 +1,84 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.examples;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.infiltration.exchange.PlanJson;
+import dev.infiltration.field.Surface;
+import dev.infiltration.method.Methods;
+import dev.infiltration.plan.DryWindow;
+import dev.infiltration.plan.ExpectedRate;
+import dev.infiltration.plan.LocationDraw;
+import dev.infiltration.plan.LocationDraw.Zone;
+import dev.infiltration.plan.Outline;
+import dev.infiltration.plan.RainRecord;
+import dev.infiltration.plan.VisitPlan;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.InfiltrationRate;
+import dev.infiltration.units.Reading;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Collections;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Runs the snippet of the page on planning, and sees that it stands there as it is run here. */
+class PlanningTest {
+
+    private static final Path PAGE = Path.of("..", "docs", "planning.md");
+    private static final Path HERE = Path.of("src/test/java/dev/infiltration/examples/PlanningTest.java");
+
+    private static List<String> snippet(
+            Surface surface,
+            Outline edge,
+            Outline interior,
+            ExpectedRate expected,
+            RainRecord gauge,
+            RainRecord forecast,
+            Instant now) {
+        // begin
+        LocationDraw draw = LocationDraw.of(List.of(new Zone("run-on edge", edge), new Zone("interior", interior)))
+                .withRing(Reading.of("300", FieldUnit.MILLIMETRE))
+                .withClearDistance(Reading.of("1", FieldUnit.METRE));
+        VisitPlan plan = VisitPlan.of(Methods.unitPavement(), surface, expected)
+                .withSetUp(Duration.ofMinutes(15))
+                .withLocations(draw.draw(3, 20260603))
+                .withWindow(DryWindow.first(gauge.then(forecast), Methods.unitPavement(), Duration.ofHours(4), now)
+                        .orElseThrow());
+        String text = plan.text();
+        String json = PlanJson.text(plan);
+        // end
+        return List.of(text, json);
+    }
+
+    @Test
+    void snippetRuns() {
+        Instant now = Instant.parse("2026-06-02T12:00:00Z");
+        RainRecord gauge = new RainRecord(
+                now.minus(Duration.ofHours(12)),
+                now,
+                List.of(new RainRecord.Fall(
+                        now.minus(Duration.ofHours(6)),
+                        now.minus(Duration.ofHours(5)),
+                        Reading.of("4", FieldUnit.MILLIMETRE))));
+        RainRecord forecast = RainRecord.hourly(now, Collections.nCopies(48, Reading.of("0", FieldUnit.MILLIMETRE)));
+        List<String> plan = snippet(
+                Surface.of("HQ-A").withArea(Reading.of("1841", FieldUnit.SQUARE_METRE)),
+                Outline.of(FieldUnit.METRE, 0, 0, 50, 0, 50, 4, 0, 4),
+                Outline.of(FieldUnit.METRE, 0, 4, 50, 4, 50, 37, 0, 37),
+                ExpectedRate.of(new InfiltrationRate(2540)),
+                gauge,
+                forecast,
+                now);
+        assertTrue(plan.get(0).contains("Start: from 2026-06-03T07:00:00Z to 2026-06-04T08:00:00Z"), plan.get(0));
+        assertTrue(plan.get(1).contains("\"firstStart\": \"2026-06-03T07:00:00Z\""), plan.get(1));
+    }
+
+    @Test
+    void snippetStandsOnThePage() throws IOException {
+        Snippets.assertStandsAlike(PAGE, HERE);
+    }
+}
