@@ -39,7 +39,8 @@ public final class JointsInRing {
 
     /** By whole micrometres, so that rounding does not choose between places equally near. */
     private static final Comparator<RingPlacement> NEAREST_FIRST = Comparator.comparingLong(
-                    (RingPlacement place) -> micrometres(StrictMath.hypot(place.offset().x(), place.offset().y())))
+                    (RingPlacement place) -> micrometres(
+                            StrictMath.hypot(place.offset().x(), place.offset().y())))
             .thenComparingLong(place -> micrometres(-place.offset().x()))
             .thenComparingLong(place -> micrometres(-place.offset().y()));
 

@@ -151,8 +151,8 @@ class JointsInRingTest {
     @EnumSource
     void bestLieNearTheDatumNearestFirst(Laying laying) {
         double[] distances = ring(laying).best(mm("8")).stream()
-                .mapToDouble(place ->
-                        Math.hypot(place.offset().x(), place.offset().y()))
+                .mapToDouble(
+                        place -> Math.hypot(place.offset().x(), place.offset().y()))
                 .toArray();
         for (int i = 1; i < distances.length; i++) {
             assertTrue(distances[i - 1] <= distances[i] + 1e-3, () -> Arrays.toString(distances));
