@@ -21,6 +21,7 @@ final class Bases {
     static final Basis DERIVED = new Basis("arithmetic on the method's head", "", Trust.DERIVED);
 
     static final Basis SURFACES = Basis.clause("ASTM C1701/C1701M and C1781/C1781M", "scope", Trust.PUBLISHED);
+    static final Basis WATER = Basis.clause("IAPWS SR6-08", "density of water", Basis.Trust.SECONDARY);
     static final Basis USER = new Basis("the user", "", Trust.USER);
 
     private Bases() {}

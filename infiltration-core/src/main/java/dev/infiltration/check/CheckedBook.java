@@ -38,6 +38,11 @@ public final class CheckedBook {
         return checker.policy();
     }
 
+    /** {@return what the user wanted otherwise than the catalogue and the published equation have it, a line each} */
+    public List<String> changes() {
+        return checker.changes();
+    }
+
     /** {@return the visits in their surroundings} */
     public List<VisitAt> visits() {
         return List.copyOf(index.visits());

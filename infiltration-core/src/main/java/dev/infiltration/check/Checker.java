@@ -25,13 +25,13 @@ public final class Checker {
     private static final ZoneOffset EARLIEST = ZoneOffset.ofHours(14);
 
     private final Methods methods;
-    private final RateEquation equation;
+    private final EquationChoice equation;
     private final Policy policy;
     private final List<Rule> rules;
     private final @Nullable LocalDate today;
 
     private Checker(
-            Methods methods, RateEquation equation, Policy policy, List<Rule> rules, @Nullable LocalDate today) {
+            Methods methods, EquationChoice equation, Policy policy, List<Rule> rules, @Nullable LocalDate today) {
         this.methods = methods;
         this.equation = equation;
         this.policy = policy;
@@ -41,7 +41,7 @@ public final class Checker {
 
     /** {@return a checker with the built-in methods, the published equation and the catalogue as it is written} */
     public static Checker withDefaults() {
-        return new Checker(Methods.builtIn(), RateEquation.asPublished(), Policy.asWritten(), List.of(), null);
+        return new Checker(Methods.builtIn(), EquationChoice.AS_PUBLISHED, Policy.asWritten(), List.of(), null);
     }
 
     /**
@@ -51,6 +51,27 @@ public final class Checker {
      */
     public Checker withMethods(Methods methods) {
         return new Checker(Objects.requireNonNull(methods, "methods"), equation, policy, rules, today);
+    }
+
+    /**
+     * {@return this checker rating by another equation}
+     *
+     * @param equation the equation
+     */
+    public Checker withEquation(RateEquation equation) {
+        EquationChoice fixed = new EquationChoice(Objects.requireNonNull(equation, "equation"));
+        return new Checker(methods, fixed, policy, rules, today);
+    }
+
+    /**
+     * {@return this checker rating each test with the density of its water as the temperature was recorded}
+     *
+     * <p>A test without a recorded temperature, or with one outside 0 to 60 °C, is rated by the published constant, with the
+     * finding {@code rate.water-temperature-unrecorded} or {@code rate.water-temperature-range}. Water is judged by no other
+     * checker.
+     */
+    public Checker withRecordedWater() {
+        return new Checker(methods, EquationChoice.RECORDED_WATER, policy, rules, today);
     }
 
     /**
@@ -115,6 +136,13 @@ public final class Checker {
         return policy;
     }
 
+    /** What is otherwise than catalogue and publication have it, a line each. */
+    List<String> changes() {
+        List<String> changes = new ArrayList<>(equation.changes());
+        changes.addAll(policy.changes());
+        return changes;
+    }
+
     /** What is found at a test, by itself and beside its neighbours. */
     List<Finding> check(BookIndex neighbours, TestAt test, boolean isLaterDouble) {
         Findings findings = new Findings(policy);
@@ -155,6 +183,7 @@ public final class Checker {
         DataRules.judge(test, findings);
         TestRules.made(test, findings);
         TestRules.freezing(test, findings);
+        equation.judge(test, findings);
         TestMethod method = test.visit().methodOrNull();
         if (method != null) {
             TestRules.hotSurface(test, method, findings);

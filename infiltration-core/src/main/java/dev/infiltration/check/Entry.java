@@ -405,6 +405,20 @@ enum Entry {
             "the rate lies within what was ever published",
             "the rate is beyond what was ever published",
             "look for a wrong unit, and for minutes typed as seconds"),
+    RATE_WATER_TEMPERATURE_UNRECORDED(
+            "rate.water-temperature-unrecorded",
+            OMISSION,
+            LOWERS,
+            "the water's temperature is recorded, where the user rates by its density",
+            "water temperature not recorded: rated by the published constant",
+            "write the water's temperature down"),
+    RATE_WATER_TEMPERATURE_RANGE(
+            "rate.water-temperature-range",
+            CAUTION,
+            LOWERS,
+            "the water's temperature lies within 0 and 60 °C, where the user rates by its density",
+            "no density for this water temperature: rated by the published constant",
+            "look for a wrong unit, and amend it"),
     REPORT_MISSING(
             "report.missing",
             OMISSION,

@@ -5,6 +5,7 @@ package dev.infiltration.check;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Pouring;
+import dev.infiltration.rate.RateConstant;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.units.Reading;
 import java.math.BigDecimal;
@@ -12,6 +13,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
@@ -61,11 +63,18 @@ public final class PouringAt {
 
     /** {@return what it comes to, with the ids of the rules that withhold or bound the rate in the order of the catalogue} */
     public RateOutcome outcome() {
-        RateOutcome bare = test.visit().book().register().equation().rate(test.ringOrNull(), pouring);
+        RateOutcome bare = test.equation().rate(test.ringOrNull(), pouring);
         Set<Entry> obstacles = test.obstacles();
         Set<String> raised = test.visit().book().withholding(this);
         boolean isWithheld = !obstacles.isEmpty() || !raised.isEmpty() || bare instanceof RateOutcome.Withheld;
         return isWithheld ? new RateOutcome.Withheld(withholding(obstacles, raised, bare)) : bare;
+    }
+
+    /** {@return the constant that its rate is worked with; empty where the ring or the water is not known} */
+    public Optional<RateConstant> constant() {
+        return test.ring()
+                .filter(ring -> pouring.pouredWater().isPresent())
+                .map(ring -> test.equation().constant(ring, pouring));
     }
 
     private List<String> withholding(Set<Entry> obstacles, Set<String> raised, RateOutcome bare) {

@@ -4,6 +4,7 @@ package dev.infiltration.check;
 
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.Instrument;
+import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Maintenance;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Ring;
@@ -22,7 +23,7 @@ final class Register {
 
     private final FieldBook book;
     private final Methods methods;
-    private final RateEquation equation;
+    private final EquationChoice equation;
     private final Map<String, SurfaceAt> surfaces = new LinkedHashMap<>();
     private final Set<String> doubledSurfaces = new HashSet<>();
     private final Map<String, Ring> rings = new HashMap<>();
@@ -30,7 +31,7 @@ final class Register {
     private final Set<String> doubledRings = new HashSet<>();
     private final Map<String, Instrument> instruments = new HashMap<>();
 
-    Register(FieldBook book, Methods methods, RateEquation equation) {
+    Register(FieldBook book, Methods methods, EquationChoice equation) {
         this.book = book;
         this.methods = methods;
         this.equation = equation;
@@ -94,8 +95,8 @@ final class Register {
         return methods;
     }
 
-    RateEquation equation() {
-        return equation;
+    RateEquation equation(LocationTest test) {
+        return equation.equation(test);
     }
 
     @Nullable

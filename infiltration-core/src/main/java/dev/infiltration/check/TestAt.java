@@ -7,6 +7,7 @@ import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.PreWet;
 import dev.infiltration.field.Ring;
+import dev.infiltration.rate.RateEquation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +22,7 @@ public final class TestAt {
     private final LocationTest test;
     private final @Nullable PouringAt preWet;
     private final List<PouringAt> runs;
+    private @Nullable RateEquation equation;
 
     TestAt(VisitAt visit, int index, LocationTest test) {
         this.visit = visit;
@@ -77,6 +79,16 @@ public final class TestAt {
     /** {@return the test in words: visit and location} */
     public String subject() {
         return visit.subject() + ", " + Texts.orPosition(test.location(), "test", index);
+    }
+
+    /** The equation that rates it. */
+    RateEquation equation() {
+        RateEquation known = equation;
+        if (known == null) {
+            known = visit.book().register().equation(test);
+            equation = known;
+        }
+        return known;
     }
 
     @Nullable

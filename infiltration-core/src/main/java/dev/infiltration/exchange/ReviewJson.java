@@ -5,6 +5,7 @@ package dev.infiltration.exchange;
 import dev.infiltration.check.Finding;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Problem;
+import dev.infiltration.rate.RateConstant;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.review.Review;
 import dev.infiltration.review.RunRate;
@@ -111,6 +112,16 @@ public final class ReviewJson {
         json.writeStringProperty("where", run.where().toString());
         outcome(run.outcome());
         rateOrRules(run.outcome());
+        run.constant().ifPresent(this::constant);
+    }
+
+    private void constant(RateConstant constant) {
+        json.writeObjectPropertyStart("constant");
+        json.writeNumberProperty("value", constant.value());
+        json.writeStringProperty("unit", constant.unit());
+        json.writeNumberProperty("density", constant.density());
+        json.writeStringProperty("source", constant.source().word());
+        json.writeEndObject();
     }
 
     private void location(LocationRate location) {

@@ -2,16 +2,20 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.rate;
 
+import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Pouring;
 import dev.infiltration.field.Ring;
 import dev.infiltration.field.WaterReading;
+import dev.infiltration.rate.RateConstant.Source;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,8 +32,10 @@ import org.jspecify.annotations.Nullable;
  * </table>
  *
  * <p>The inch-pound constant counts where diameter and water were both written in inch-pound units, else the SI one; the
- * two differ by 0.0043 %. The constants hold water to be about 1000 kg/m³; the method corrects for nothing else. Holds for
- * any positive M, D and t; a rate that is not finite is withheld.
+ * two published ones differ by 0.0043 %. They hold water to be about 1000 kg/m³, and the method corrects for nothing else:
+ * that reads 0.18 % low at 20 °C. A {@code with…} makes the constant from the ring's geometry and a density of the user's
+ * choice instead: {@code K = 3600·4/(π·ρ)}; a volume of water then counts by that density too. Each result names its constant
+ * ({@link #constant}). Holds for any positive M, D and t; a rate that is not finite is withheld.
  *
  * <p>Source: ASTM C1701/C1701M clause 9.1 (clause published, constants from memory; checked against 3600·4/(π·ρ) in
  * {@code RateEquationTest}).
@@ -42,17 +48,110 @@ public final class RateEquation {
     /** The constant for pounds, inches and seconds: (in³·s)/(lb·h). */
     public static final double INCH_POUND_CONSTANT = 126_870.0;
 
-    private static final double WATER_KILOGRAMS_PER_CUBIC_METRE = 1000.0;
+    private static final double NOMINAL_DENSITY = 1000.0;
+    private static final double LIGHTEST = 900.0;
+    private static final double HEAVIEST = 1100.0;
     private static final double KILOGRAMS_PER_POUND = 0.45359237;
     private static final double MILLIMETRES_PER_INCH = 25.4;
 
-    private static final RateEquation AS_PUBLISHED = new RateEquation();
+    private static final RateEquation AS_PUBLISHED = new RateEquation(
+            new RateConstant(SI_CONSTANT, UnitSystem.SI, NOMINAL_DENSITY, Source.PUBLISHED),
+            new RateConstant(INCH_POUND_CONSTANT, UnitSystem.INCH_POUND, NOMINAL_DENSITY, Source.PUBLISHED));
 
-    private RateEquation() {}
+    private final RateConstant si;
+    private final RateConstant inchPound;
+
+    private RateEquation(RateConstant si, RateConstant inchPound) {
+        this.si = si;
+        this.inchPound = inchPound;
+    }
 
     /** {@return the equation with the constants as published} */
     public static RateEquation asPublished() {
         return AS_PUBLISHED;
+    }
+
+    /** {@return the equation with the constant of the ring's geometry, water of exactly 1000 kg/m³} */
+    public static RateEquation fromGeometry() {
+        return AS_PUBLISHED.withWaterDensity(NOMINAL_DENSITY);
+    }
+
+    /**
+     * {@return the equation with the density of a test's water as its temperature was recorded}; as published where none was
+     * recorded or it lies outside 0 to 60 °C
+     *
+     * @param test the test
+     */
+    public static RateEquation forWaterOf(LocationTest test) {
+        Reading<Temperature> recorded = test.waterTemperature();
+        return recorded == null
+                ? AS_PUBLISHED
+                : Water.within(recorded.in(FieldUnit.CELSIUS))
+                        .map(AS_PUBLISHED::withWaterAt)
+                        .orElse(AS_PUBLISHED);
+    }
+
+    /**
+     * {@return the equation with the constant of the ring's geometry and a density of water}
+     *
+     * @param kilogramsPerCubicMetre the density, 900 to 1100 kg/m³
+     * @throws IllegalArgumentException outside that range: a density in another unit
+     */
+    public RateEquation withWaterDensity(double kilogramsPerCubicMetre) {
+        if (!(kilogramsPerCubicMetre >= LIGHTEST && kilogramsPerCubicMetre <= HEAVIEST)) {
+            throw new IllegalArgumentException(
+                    "kilogramsPerCubicMetre: allowed 900 to 1100 kg/m³, found " + kilogramsPerCubicMetre);
+        }
+        return ofGeometry(kilogramsPerCubicMetre, Source.DENSITY);
+    }
+
+    /**
+     * {@return the equation with the constant of the ring's geometry and the density of water at a temperature}
+     *
+     * @param water the water
+     */
+    public RateEquation withWaterAt(Water water) {
+        return ofGeometry(water.density(), Source.WATER_TEMPERATURE);
+    }
+
+    /**
+     * {@return the equation with the constant of the ring's geometry and the density of water at a temperature}
+     *
+     * @param temperature the temperature as it was read
+     * @throws IllegalArgumentException outside 0 to 60 °C
+     */
+    public RateEquation withWaterAt(Reading<Temperature> temperature) {
+        return withWaterAt(Water.at(temperature));
+    }
+
+    private static RateEquation ofGeometry(double density, Source source) {
+        return new RateEquation(
+                RateConstant.ofGeometry(UnitSystem.SI, density, source),
+                RateConstant.ofGeometry(UnitSystem.INCH_POUND, density, source));
+    }
+
+    /**
+     * {@return the constant for a system of units}
+     *
+     * @param system the system; the SI constant serves for units of neither
+     */
+    public RateConstant constant(UnitSystem system) {
+        return system == UnitSystem.INCH_POUND ? inchPound : si;
+    }
+
+    /**
+     * {@return the constant that counts for water through a ring}: the inch-pound one where diameter and water were both
+     * written so
+     *
+     * @param ring    the ring
+     * @param pouring the prewetting or run
+     */
+    public RateConstant constant(Ring ring, Pouring pouring) {
+        return pouring.pouredWater().map(water -> constant(ring, water)).orElse(si);
+    }
+
+    private RateConstant constant(Ring ring, WaterReading water) {
+        return isInchPound(ring, water) ? inchPound : si;
     }
 
     /**
@@ -113,16 +212,16 @@ public final class RateEquation {
                 && pouring.pouredWater().filter(WaterReading::isPositive).isPresent();
     }
 
-    private static double millimetresPerHour(Ring ring, Pouring pouring) {
+    private double millimetresPerHour(Ring ring, Pouring pouring) {
         WaterReading water = pouring.pouredWater().orElseThrow();
-        double diameter = meanDiameter(ring);
+        double millimetres = meanDiameter(ring);
+        double kilograms = infiltrated(water, millimetres, pouring);
         double seconds = Objects.requireNonNull(pouring.elapsed()).in(FieldUnit.SECOND);
-        double kilograms = infiltrated(water.kilograms(), diameter, pouring);
         if (isInchPound(ring, water)) {
             double inches = meanDiameter(ring, FieldUnit.INCH);
-            return inchesPerHour(kilograms / KILOGRAMS_PER_POUND, inches, seconds) * MILLIMETRES_PER_INCH;
+            return inchPound.rate(kilograms / KILOGRAMS_PER_POUND, inches, seconds) * MILLIMETRES_PER_INCH;
         }
-        return millimetresPerHour(kilograms, diameter, seconds);
+        return si.rate(kilograms, millimetres, seconds);
     }
 
     private static boolean isInchPound(Ring ring, WaterReading water) {
@@ -130,15 +229,25 @@ public final class RateEquation {
                 && ring.diametersInUse().stream().allMatch(d -> d.unit().system() == UnitSystem.INCH_POUND);
     }
 
-    /** What was poured less what was left standing, not below zero. */
-    private static double infiltrated(double poured, double diameter, Pouring pouring) {
+    /**
+     * {@return the mass of water that went in, in kg}: what was poured less what was left standing, not below zero
+     *
+     * @param ring    a usable ring
+     * @param pouring a prewetting or run that {@link #isUsable}
+     */
+    public double infiltrated(Ring ring, Pouring pouring) {
+        return infiltrated(pouring.pouredWater().orElseThrow(), meanDiameter(ring), pouring);
+    }
+
+    private double infiltrated(WaterReading water, double millimetres, Pouring pouring) {
+        double poured = water.isVolume() ? water.kilograms() * (si.density() / NOMINAL_DENSITY) : water.kilograms();
         @Nullable Reading<Length> depth = pouring.depthAtStop();
         if (!pouring.isStopped() || depth == null || !depth.isPositive()) {
             return poured;
         }
-        double metres = diameter / 1000;
+        double metres = millimetres / 1000;
         double area = StrictMath.PI / 4 * metres * metres;
-        return Math.max(0, poured - depth.in(FieldUnit.METRE) * area * WATER_KILOGRAMS_PER_CUBIC_METRE);
+        return Math.max(0, poured - depth.in(FieldUnit.METRE) * area * si.density());
     }
 
     /**
@@ -157,5 +266,13 @@ public final class RateEquation {
             sum += diameter.in(unit);
         }
         return sum / diameters.size();
+    }
+
+    /** {@return where its constants come from, for people} */
+    @Override
+    public String toString() {
+        return si.source() == Source.PUBLISHED
+                ? "K as published, water about 1000 kg/m³"
+                : String.format(Locale.ROOT, "K = 3600·4/(π·ρ), water of %.2f kg/m³", si.density());
     }
 }

@@ -49,7 +49,7 @@ public final class Review {
         this.book = checked.book();
         this.problems = problems;
         this.gaps = gaps;
-        this.policyChanges = checked.policy().changes();
+        this.policyChanges = checked.changes();
         this.findings = checked.findings().stream()
                 .map(finding -> gaps.isEmpty()
                         ? finding
@@ -110,7 +110,7 @@ public final class Review {
         return problems;
     }
 
-    /** {@return what the policy has otherwise than the catalogue, a line each} */
+    /** {@return what the user wanted otherwise than the catalogue and the published equation have it, a line each} */
     public List<String> policyChanges() {
         return policyChanges;
     }

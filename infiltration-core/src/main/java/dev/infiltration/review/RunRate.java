@@ -4,7 +4,9 @@ package dev.infiltration.review;
 
 import dev.infiltration.check.PouringAt;
 import dev.infiltration.field.Place;
+import dev.infiltration.rate.RateConstant;
 import dev.infiltration.rate.RateOutcome;
+import java.util.Optional;
 
 /**
  * A run and what it comes to.
@@ -13,4 +15,10 @@ import dev.infiltration.rate.RateOutcome;
  * @param where   its place, as the document counts
  * @param outcome the rate, a bound, or none with the ids of the rules that say why
  */
-public record RunRate(PouringAt run, Place where, RateOutcome outcome) {}
+public record RunRate(PouringAt run, Place where, RateOutcome outcome) {
+
+    /** {@return the constant that the rate or its bound was worked with; empty where there is neither} */
+    public Optional<RateConstant> constant() {
+        return outcome.figure().isPresent() ? run.constant() : Optional.empty();
+    }
+}

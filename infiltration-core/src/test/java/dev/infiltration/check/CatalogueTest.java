@@ -73,6 +73,8 @@ class CatalogueTest {
             run.pair-spread CAUTION EITHER
             run.prewet-ratio CAUTION EITHER
             run.implausible CAUTION EITHER
+            rate.water-temperature-unrecorded OMISSION LOWERS
+            rate.water-temperature-range CAUTION LOWERS
             report.missing OMISSION NONE
             """;
 

@@ -27,7 +27,8 @@ class RuleTableTest {
                         PlanRows.all(),
                         TestRows.all(),
                         RunRows.all(),
-                        DelayRows.all())
+                        DelayRows.all(),
+                        WaterRows.all())
                 .flatMap(rows -> rows);
     }
 
