@@ -259,7 +259,8 @@ public final class RateEquation {
         return meanDiameter(ring, FieldUnit.MILLIMETRE);
     }
 
-    private static double meanDiameter(Ring ring, FieldUnit<Length> unit) {
+    /** The mean in a unit. */
+    static double meanDiameter(Ring ring, FieldUnit<Length> unit) {
         List<Reading<Length>> diameters = ring.diametersInUse();
         double sum = 0;
         for (Reading<Length> diameter : diameters) {

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 final class Arguments {
 
     static final String USAGE = "usage: season [BOOK.json|BOOK.jsonl|-] [--json] [--strict] [--today DATE]"
-            + " [--method FILE]... [--out DIR]";
+            + " [--method FILE]... [--out DIR]\n       season --reference FILE [--json] [--strict]";
 
     private @Nullable String book;
     private boolean json;
@@ -25,6 +25,7 @@ final class Arguments {
     private @Nullable LocalDate today;
     private final List<Path> methods = new ArrayList<>();
     private @Nullable Path out;
+    private @Nullable Path reference;
 
     private Arguments() {}
 
@@ -44,6 +45,9 @@ final class Arguments {
         while (!words.isEmpty()) {
             arguments.take(words.removeFirst(), words);
         }
+        if (arguments.reference != null && arguments.isReview()) {
+            throw new UsageException("--reference goes with --json and --strict alone");
+        }
         return arguments;
     }
 
@@ -55,8 +59,13 @@ final class Arguments {
             case "--today" -> today = date(value(word, rest));
             case "--method" -> methods.add(path(value(word, rest)));
             case "--out" -> out = path(value(word, rest));
+            case "--reference" -> reference = path(value(word, rest));
             default -> takeBook(word);
         }
+    }
+
+    private boolean isReview() {
+        return book != null || today != null || out != null || !methods.isEmpty();
     }
 
     private void takeBook(String word) throws UsageException {
@@ -122,5 +131,11 @@ final class Arguments {
     @Nullable
     Path out() {
         return out;
+    }
+
+    /** Cases to check the rate against in place of a review; null for a review. */
+    @Nullable
+    Path reference() {
+        return reference;
     }
 }

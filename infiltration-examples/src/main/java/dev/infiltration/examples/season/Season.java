@@ -26,7 +26,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The main job as a command: a field book in, its review out. */
@@ -65,7 +64,7 @@ public final class Season {
                 print(writer -> writer.write(Arguments.USAGE + "\n"));
                 return REVIEWED;
             }
-            return review(arguments);
+            return arguments.reference() == null ? review(arguments) : check(arguments, arguments.reference());
         } catch (Arguments.UsageException wrong) {
             return fail(wrong.getMessage() + "\n" + Arguments.USAGE);
         } catch (IOException broken) {
@@ -102,15 +101,18 @@ public final class Season {
         return arguments.strict() && !isClean ? NOT_CLEAN : REVIEWED;
     }
 
+    private int check(Arguments arguments, Path reference) throws IOException {
+        Reference checked = Reference.read(reference);
+        print(writer -> checked.write(arguments.json(), writer));
+        return arguments.strict() && !checked.isPassed() ? NOT_CLEAN : REVIEWED;
+    }
+
     private static Methods methods(List<Path> files) throws IOException {
         Methods methods = Methods.builtIn();
         for (Path file : files) {
             MethodJson.ReadMethod read = MethodJson.read(file, methods);
             if (read.method().isEmpty()) {
-                throw new IOException(read.problems().stream()
-                        .map(problem -> file + ": line " + problem.line() + ", column " + problem.column() + ", "
-                                + problem.where() + ": " + problem.message())
-                        .collect(Collectors.joining("\n")));
+                throw Reference.refused(file, read.problems());
             }
             methods = methods.with(read.method().get());
         }
