@@ -7,7 +7,6 @@ import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
 import java.math.BigDecimal;
-import java.util.List;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
@@ -18,14 +17,12 @@ final class DelayRules {
 
     static void judge(PouringAt run, TestMethod method, Findings findings) {
         PouringAt preWet = run.test().countingPreWet();
-        if (preWet != null && Series.inOrder(run.test().runs()).get(0) == run) {
+        if (preWet != null && run.test().runsInOrder().get(0) == run) {
             judge(run, preWet, method.startDelay(), Entry.RUN_START_DELAY, Entry.RUN_START_DELAY_UNSHOWN, findings);
             return;
         }
-        List<PouringAt> runs = run.series().runs();
-        int position = runs.indexOf(run);
-        if (position > 0) {
-            PouringAt before = runs.get(position - 1);
+        PouringAt before = run.before().run();
+        if (before != null) {
             judge(run, before, method.repeatDelay(), Entry.RUN_REPEAT_DELAY, Entry.RUN_REPEAT_DELAY_UNSHOWN, findings);
         }
     }

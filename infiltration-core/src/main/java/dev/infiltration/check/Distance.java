@@ -22,6 +22,9 @@ enum Distance {
     /** Not known, or not accurately enough. */
     UNKNOWN;
 
+    /** Room for the rounding of coordinates, in metres. */
+    private static final double ROOM = 1e-6;
+
     /** {@return what is known of two tests at different locations, judged by the later one's method}: a tape before x and y, those before positions */
     static Distance between(Spaced earlier, Spaced later) {
         if (earlier.tape() == Spaced.Tape.FAR || later.tape() == Spaced.Tape.FAR) {
@@ -36,8 +39,11 @@ enum Distance {
         return earlier.hasPosition() && later.hasPosition() ? geodesic(earlier, later) : UNKNOWN;
     }
 
-    /** The clear distance from centre to centre less both radii; its square is exact. */
+    /** The clear distance from centre to centre less both radii; its square is exact where it may matter. */
     private static Distance local(Spaced earlier, Spaced later) {
+        if (earlier.onSurface().to(later.onSurface()) > later.reach(earlier) + ROOM) {
+            return APART;
+        }
         UnitSystem system = system(earlier, later);
         FieldUnit<Length> unit = later.x().unit();
         BigDecimal needed = needed(earlier, later, system, unit);
@@ -65,8 +71,13 @@ enum Distance {
         return length == null ? BigDecimal.ZERO : length.exactIn(unit);
     }
 
-    /** On WGS 84; what the stated accuracies leave open is not known. */
+    /** On WGS 84; what the stated accuracies leave open is not known. A geodesic is never shorter than its chord. */
     private static Distance geodesic(Spaced earlier, Spaced later) {
+        double doubt = earlier.accuracy() + later.accuracy();
+        if (earlier.onEllipsoid().to(later.onEllipsoid()) > later.reach(earlier) + doubt + ROOM) {
+            return APART;
+        }
+        double needed = needed(earlier, later, UnitSystem.SI, FieldUnit.METRE).doubleValue();
         double between = Geodesic.WGS84.Inverse(
                         earlier.latitude(),
                         earlier.longitude(),
@@ -74,16 +85,9 @@ enum Distance {
                         later.longitude(),
                         GeodesicMask.DISTANCE)
                 .s12;
-        double needed = needed(earlier, later);
-        double doubt = earlier.accuracy() + later.accuracy();
         if (between + doubt < needed) {
             return NEAR;
         }
         return between - doubt >= needed ? APART : UNKNOWN;
-    }
-
-    /** {@return the distance from centre to centre that is needed, in metres} */
-    static double needed(Spaced earlier, Spaced later) {
-        return needed(earlier, later, UnitSystem.SI, FieldUnit.METRE).doubleValue();
     }
 }

@@ -111,6 +111,14 @@ final class Findings {
     private static boolean isTold(Finding finding, Set<Place> doubled) {
         return finding.rule().equals(Entry.DATA_DUPLICATE.id())
                 || finding.rule().equals(Entry.RING_UNUSABLE.id())
-                || doubled.stream().noneMatch(finding.where()::isWithin);
+                || !isWithin(finding.where(), doubled);
+    }
+
+    private static boolean isWithin(Place where, Set<Place> records) {
+        Place place = where;
+        while (!place.isBook() && !records.contains(place)) {
+            place = place.outer();
+        }
+        return !place.isBook();
     }
 }

@@ -3,12 +3,17 @@
 package dev.infiltration.check;
 
 import dev.infiltration.units.FieldUnit;
-import java.util.ArrayList;
+import dev.infiltration.units.Reading;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
+import javax.measure.quantity.Length;
 
-/** A spatial index: what lies within a reach of a point lies in its cell or one of those around it. */
+/**
+ * A spatial index: what lies within a radius of a point lies in its cell or in those around it.
+ *
+ * <p>Tests at one point with one ring are held once, with the locations they name.
+ */
 final class Grid {
 
     private static final double EQUATOR = 6_378_137;
@@ -18,25 +23,35 @@ final class Grid {
     private static final double ROOM = 1e-3;
 
     private final double size;
-    private final Map<Cell, List<Spaced>> cells = new HashMap<>();
+    private final Map<Cell, Map<Object, Alike>> cells = new HashMap<>();
 
-    Grid(double reach) {
-        this.size = Math.min(Math.max(reach, 0), Double.MAX_VALUE / 2) + ROOM;
+    /**
+     * @param size the side of a cell, in metres; a radius up to it needs the nearest cells alone
+     */
+    Grid(double size) {
+        this.size = Math.min(size, Double.MAX_VALUE / 2) + ROOM;
     }
 
     private record Cell(long x, long y, long z) {}
 
     /** A point in metres. */
-    record Point(double x, double y, double z) {}
+    record Point(double x, double y, double z) {
 
-    static Point local(Spaced test) {
-        return new Point(test.x().in(FieldUnit.METRE), test.y().in(FieldUnit.METRE), 0);
+        /** {@return the straight line to another point, in metres} */
+        double to(Point other) {
+            return Math.sqrt(
+                    (x - other.x) * (x - other.x) + (y - other.y) * (y - other.y) + (z - other.z) * (z - other.z));
+        }
+    }
+
+    static Point local(Reading<Length> x, Reading<Length> y) {
+        return new Point(x.in(FieldUnit.METRE), y.in(FieldUnit.METRE), 0);
     }
 
     /** Earth-centred coordinates on WGS 84: a chord is never longer than the geodesic. */
-    static Point onEllipsoid(Spaced test) {
-        double latitude = StrictMath.toRadians(test.latitude());
-        double longitude = StrictMath.toRadians(test.longitude());
+    static Point onEllipsoid(double northing, double easting) {
+        double latitude = StrictMath.toRadians(northing);
+        double longitude = StrictMath.toRadians(easting);
         double squaredEccentricity = FLATTENING * (2 - FLATTENING);
         double sine = StrictMath.sin(latitude);
         double normal = EQUATOR / Math.sqrt(1 - squaredEccentricity * sine * sine);
@@ -47,29 +62,50 @@ final class Grid {
                 normal * (1 - squaredEccentricity) * sine);
     }
 
-    void add(Point point, Spaced test) {
-        cells.computeIfAbsent(cell(point, 0, 0, 0), key -> new ArrayList<>()).add(test);
+    void add(Point point, Object likeness, Spaced test) {
+        cells.computeIfAbsent(cell(point, 0, 0, 0), key -> new HashMap<>())
+                .computeIfAbsent(likeness, key -> new Alike(point, test))
+                .add(test);
     }
 
-    void remove(Point point, Spaced test) {
+    void remove(Point point, Object likeness, Spaced test) {
         Cell cell = cell(point, 0, 0, 0);
-        List<Spaced> tests = cells.getOrDefault(cell, new ArrayList<>());
-        tests.remove(test);
-        if (tests.isEmpty()) {
+        Map<Object, Alike> inCell = cells.getOrDefault(cell, new HashMap<>());
+        Alike alike = inCell.get(likeness);
+        if (alike != null && alike.remove(test)) {
+            inCell.remove(likeness);
+        }
+        if (inCell.isEmpty()) {
             cells.remove(cell);
         }
     }
 
-    List<Spaced> around(Point point) {
-        List<Spaced> around = new ArrayList<>();
+    /** {@return whether something held within a radius of the point, or a little farther away, is as asked} */
+    boolean anyAround(Point point, double radius, Predicate<Alike> asked) {
+        Predicate<Alike> near = alike -> !(point.to(alike.point()) > radius + ROOM) && asked.test(alike);
+        if (radius > size) {
+            return cells.values().stream().anyMatch(inCell -> any(inCell, near));
+        }
         for (int x = -1; x <= 1; x++) {
             for (int y = -1; y <= 1; y++) {
                 for (int z = -1; z <= 1; z++) {
-                    around.addAll(cells.getOrDefault(cell(point, x, y, z), List.of()));
+                    Map<Object, Alike> inCell = cells.get(cell(point, x, y, z));
+                    if (inCell != null && any(inCell, near)) {
+                        return true;
+                    }
                 }
             }
         }
-        return around;
+        return false;
+    }
+
+    private static boolean any(Map<Object, Alike> inCell, Predicate<Alike> asked) {
+        for (Alike alike : inCell.values()) {
+            if (asked.test(alike)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Cell cell(Point point, int x, int y, int z) {

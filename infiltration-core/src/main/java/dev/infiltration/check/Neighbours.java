@@ -2,12 +2,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
-import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
  * Tests close to each other in time, by what tells their distance, so that a further one is compared with its neighbours alone.
@@ -26,19 +28,36 @@ final class Neighbours {
         NOTHING
     }
 
-    /** By kind, how many tests there are at each location. */
-    private final Map<Kind, Map<String, Integer>> counts = new HashMap<>();
+    private static final Set<Kind> UNTAPED = EnumSet.range(Kind.LOCAL, Kind.NOTHING);
+    private static final Set<Kind> NOT_LOCAL = EnumSet.of(Kind.POSITION, Kind.NOTHING);
+    private static final Set<Kind> NOT_POSITION = EnumSet.of(Kind.LOCAL, Kind.NOTHING);
+    private static final Set<Kind> NOWHERE = EnumSet.of(Kind.NOTHING);
 
+    /** By kind, how many tests there are at each location. */
+    private final Map<Kind, Map<String, Integer>> counts = new EnumMap<>(Kind.class);
+
+    private final double reach;
     private final Grid local;
-    private final Grid positions;
+    private final Map<Tier, Grid> positions = new HashMap<>();
+
+    /** Positions of about the same accuracy, with local coordinates too or without. */
+    private record Tier(int accuracy, boolean isLocal) {}
 
     /**
      * @param reach the largest distance from centre to centre that may matter to any pair, in metres
-     * @param doubt the largest accuracy of any position, in metres
      */
-    Neighbours(double reach, double doubt) {
+    Neighbours(double reach) {
+        this.reach = reach;
         this.local = new Grid(reach);
-        this.positions = new Grid(reach + 2 * doubt);
+    }
+
+    /** The power of two that the accuracy stays below; one for all that may be near. */
+    private int accuracy(Spaced test) {
+        return Math.getExponent(Math.max(reach, test.accuracy())) + 1;
+    }
+
+    private static double most(Tier tier) {
+        return Math.scalb(1.0, tier.accuracy);
     }
 
     private static Kind kind(Spaced test) {
@@ -58,22 +77,35 @@ final class Neighbours {
 
     void add(Spaced test) {
         counts.computeIfAbsent(kind(test), key -> new HashMap<>()).merge(test.locationId(), 1, Integer::sum);
-        if (test.tape() == Spaced.Tape.NONE && test.hasLocalPosition()) {
-            local.add(Grid.local(test), test);
+        if (test.tape() != Spaced.Tape.NONE) {
+            return;
         }
-        if (test.tape() == Spaced.Tape.NONE && test.hasPosition()) {
-            positions.add(Grid.onEllipsoid(test), test);
+        if (test.hasLocalPosition()) {
+            local.add(test.onSurface(), test.localLikeness(), test);
         }
+        if (test.hasPosition()) {
+            positions
+                    .computeIfAbsent(tier(test), tier -> new Grid(reach + 2 * most(tier)))
+                    .add(test.onEllipsoid(), test.likeness(), test);
+        }
+    }
+
+    private Tier tier(Spaced test) {
+        return new Tier(accuracy(test), test.hasLocalPosition());
     }
 
     void remove(Spaced test) {
         counts.getOrDefault(kind(test), Map.of())
                 .computeIfPresent(test.locationId(), (location, count) -> count == 1 ? null : count - 1);
-        if (test.tape() == Spaced.Tape.NONE && test.hasLocalPosition()) {
-            local.remove(Grid.local(test), test);
+        if (test.tape() != Spaced.Tape.NONE) {
+            return;
         }
-        if (test.tape() == Spaced.Tape.NONE && test.hasPosition()) {
-            positions.remove(Grid.onEllipsoid(test), test);
+        if (test.hasLocalPosition()) {
+            local.remove(test.onSurface(), test.localLikeness(), test);
+        }
+        Grid grid = test.hasPosition() ? positions.get(tier(test)) : null;
+        if (grid != null) {
+            grid.remove(test.onEllipsoid(), test.likeness(), test);
         }
     }
 
@@ -81,9 +113,8 @@ final class Neighbours {
     boolean isNear(Spaced later) {
         return switch (later.tape()) {
             case FAR -> false;
-            case NEAR ->
-                Set.of(Kind.values()).stream().anyMatch(kind -> kind != Kind.TAPED_FAR && hasOther(kind, later));
-            case NONE -> hasOther(Kind.TAPED_NEAR, later) || anyClose(later, Distance.NEAR);
+            case NEAR -> Stream.of(Kind.values()).anyMatch(kind -> kind != Kind.TAPED_FAR && hasOther(kind, later));
+            case NONE -> hasOther(Kind.TAPED_NEAR, later) || isNearLocally(later) || isNearByPosition(later);
         };
     }
 
@@ -92,13 +123,22 @@ final class Neighbours {
         if (later.tape() != Spaced.Tape.NONE) {
             return false;
         }
-        List<Kind> incomparable = switch (untaped(later)) {
-            case LOCAL -> List.of(Kind.POSITION, Kind.NOTHING);
-            case POSITION -> List.of(Kind.LOCAL, Kind.NOTHING);
-            case LOCAL_AND_POSITION -> List.of(Kind.NOTHING);
-            default -> List.of(Kind.LOCAL, Kind.POSITION, Kind.LOCAL_AND_POSITION, Kind.NOTHING);
+        for (Kind kind : incomparable(untaped(later))) {
+            if (hasOther(kind, later)) {
+                return true;
+            }
+        }
+        return isUnknownByPosition(later);
+    }
+
+    /** What shares neither kind of coordinates with a test that was not taped. */
+    private static Set<Kind> incomparable(Kind kind) {
+        return switch (kind) {
+            case LOCAL -> NOT_LOCAL;
+            case POSITION -> NOT_POSITION;
+            case LOCAL_AND_POSITION -> NOWHERE;
+            default -> UNTAPED;
         };
-        return incomparable.stream().anyMatch(kind -> hasOther(kind, later)) || anyClose(later, Distance.UNKNOWN);
     }
 
     private boolean hasOther(Kind kind, Spaced test) {
@@ -106,16 +146,35 @@ final class Neighbours {
         return locations.size() > (locations.containsKey(test.locationId()) ? 1 : 0);
     }
 
-    private boolean anyClose(Spaced later, Distance distance) {
-        Predicate<Spaced> matches =
-                other -> !other.locationId().equals(later.locationId()) && Distance.between(other, later) == distance;
-        List<Spaced> close = new ArrayList<>();
-        if (later.hasLocalPosition()) {
-            close.addAll(local.around(Grid.local(later)));
-        }
-        if (later.hasPosition()) {
-            close.addAll(positions.around(Grid.onEllipsoid(later)));
-        }
-        return close.stream().anyMatch(matches);
+    private boolean isNearLocally(Spaced later) {
+        return later.hasLocalPosition()
+                && local.anyAround(later.onSurface(), reach, other -> is(Distance.NEAR, other, later));
+    }
+
+    /** Of positions, only those can be near whose accuracy is finer than the distance that is needed. */
+    private boolean isNearByPosition(Spaced later) {
+        return later.hasPosition()
+                && anyPosition(later, tier -> accuracy(later) == tier.accuracy, tier -> reach, Distance.NEAR);
+    }
+
+    private boolean isUnknownByPosition(Spaced later) {
+        return later.hasPosition()
+                && anyPosition(later, tier -> true, tier -> reach + later.accuracy() + most(tier), Distance.UNKNOWN);
+    }
+
+    /** Where both have local coordinates, those decide. */
+    private boolean anyPosition(Spaced later, Predicate<Tier> asked, ToDoubleFunction<Tier> radius, Distance distance) {
+        return positions.entrySet().stream()
+                .filter(entry -> asked.test(entry.getKey()))
+                .filter(entry -> !entry.getKey().isLocal || !later.hasLocalPosition())
+                .anyMatch(entry -> entry.getValue()
+                        .anyAround(
+                                later.onEllipsoid(),
+                                radius.applyAsDouble(entry.getKey()),
+                                other -> is(distance, other, later)));
+    }
+
+    private static boolean is(Distance distance, Alike other, Spaced later) {
+        return other.isElsewhere(later) && Distance.between(other.one(), later) == distance;
     }
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import dev.infiltration.check.Series.Before;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Pouring;
@@ -12,7 +13,6 @@ import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import javax.measure.quantity.Time;
@@ -28,7 +28,7 @@ public final class PouringAt {
     private final int index;
     private final Pouring pouring;
     private @Nullable Span start;
-    private @Nullable Series series;
+    private Before before = Before.NOTHING;
 
     PouringAt(TestAt test, int index, Pouring pouring) {
         this.test = test;
@@ -120,12 +120,12 @@ public final class PouringAt {
         return delay == null || delay.value().signum() < 0 ? null : Span.seconds(delay);
     }
 
-    /** The series it stands in; a void prewetting stands in none. */
-    Series series() {
-        return Objects.requireNonNull(series);
+    /** What stands before it in its series; a void prewetting stands in none. */
+    Before before() {
+        return before;
     }
 
-    void standIn(Series series) {
-        this.series = series;
+    void stand(Before before) {
+        this.before = before;
     }
 }

@@ -119,17 +119,8 @@ final class PouringRules {
 
     /** The prewetting of the run's own test, else the latest before it in the same series. */
     private static @Nullable PouringAt selecting(PouringAt run) {
-        if (run.test().countingPreWet() != null) {
-            return run.test().countingPreWet();
-        }
-        PouringAt latest = null;
-        for (PouringAt record : run.series().records()) {
-            if (record == run) {
-                break;
-            }
-            latest = record.isRun() ? latest : record;
-        }
-        return latest;
+        PouringAt own = run.test().countingPreWet();
+        return own == null ? run.before().preWet() : own;
     }
 
     /** One that was stopped would have taken longer: it selects the last step, which is for every longer one, or nothing. */
@@ -196,13 +187,7 @@ final class PouringRules {
 
     /** What was poured last before the run, and counts, is a prewetting given up with water standing. */
     static void standing(PouringAt at, Findings findings) {
-        PouringAt before = null;
-        for (PouringAt record : at.series().records()) {
-            if (record == at) {
-                break;
-            }
-            before = record.pouring().isVoid() ? before : record;
-        }
+        PouringAt before = at.before().counting();
         if (before != null && !before.isRun() && before.pouring().isStopped()) {
             findings.add(
                     Entry.PREWET_STANDING,
@@ -215,7 +200,7 @@ final class PouringRules {
     }
 
     static void tooMany(PouringAt at, TestMethod method, Findings findings) {
-        int position = at.series().countingRuns().indexOf(at) + 1;
+        int position = at.before().countingRuns() + 1;
         if (position > method.runsPerDay()) {
             String observed = "run " + position + " at this location and date";
             findings.add(

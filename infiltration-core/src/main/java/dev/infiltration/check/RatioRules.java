@@ -6,8 +6,6 @@ import dev.infiltration.method.Basis;
 import dev.infiltration.method.Basis.Trust;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.units.InfiltrationRate;
-import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** Rules that compare rates: {@code run.pair-spread}, {@code run.prewet-ratio}, {@code run.implausible}. */
 final class RatioRules {
@@ -21,7 +19,7 @@ final class RatioRules {
         RateOutcome outcome = run.outcome();
         implausible(run, outcome, findings);
         Double spread = limits.pairSpread();
-        PouringAt before = spread == null ? null : runBefore(run);
+        PouringAt before = spread == null ? null : run.before().countingRun();
         if (before != null && spread != null) {
             compare(Entry.RUN_PAIR_SPREAD, run, outcome, before.outcome(), spread, findings);
         }
@@ -47,12 +45,6 @@ final class RatioRules {
                     "0 to " + HIGHEST_PUBLISHED,
                     PUBLISHED);
         }
-    }
-
-    private static @Nullable PouringAt runBefore(PouringAt run) {
-        List<PouringAt> runs = run.series().countingRuns();
-        int position = runs.indexOf(run);
-        return position > 0 ? runs.get(position - 1) : null;
     }
 
     private static void compare(

@@ -93,9 +93,8 @@ final class ReportRules {
     }
 
     private static PouringAt last(TestAt at) {
-        List<PouringAt> records = Series.inOrder(at.runs());
         List<PouringAt> counting =
-                records.stream().filter(run -> !run.pouring().isVoid()).toList();
+                at.runsInOrder().stream().filter(run -> !run.pouring().isVoid()).toList();
         if (!counting.isEmpty()) {
             return counting.get(counting.size() - 1);
         }

@@ -45,19 +45,22 @@ final class RingRules {
             String id = Texts.given(ring.id());
             if (id == null || met.add(id)) {
                 Place where = Place.BOOK.member("rings").entry(i);
-                rules.judge(ring, where, id == null ? Set.of() : users.getOrDefault(id, Set.of()));
-                rules.outOfRound(ring, where, limits);
+                Set<VisitAt> usedBy = id == null ? Set.of() : users.getOrDefault(id, Set.of());
+                rules.judge(ring, where, usedBy);
+                if (!usedBy.isEmpty()) {
+                    rules.outOfRound(ring, where, limits);
+                }
             }
         }
     }
 
-    /** By id of a ring, the visits that use it and whose method is known. */
+    /** By id of a ring, the visits that use it. */
     private Map<String, Set<VisitAt>> users() {
         Map<String, Set<VisitAt>> users = new HashMap<>();
         for (VisitAt visit : index.visits()) {
             for (TestAt test : visit.tests()) {
                 String ring = test.test().ring();
-                if (ring != null && visit.methodOrNull() != null && !visit.isLaterDouble()) {
+                if (ring != null && !visit.isLaterDouble()) {
                     users.computeIfAbsent(ring, key -> new LinkedHashSet<>()).add(visit);
                 }
             }
@@ -147,7 +150,8 @@ final class RingRules {
 
     private void outOfRound(Ring ring, Place where, UserLimits limits) {
         @Nullable Reading<Length> limit = limits.outOfRound();
-        List<Reading<Length>> diameters = ring.insideDiameters();
+        List<Reading<Length>> diameters =
+                ring.insideDiameters().stream().filter(Reading::isPositive).toList();
         if (limit == null || diameters.size() < 2) {
             return;
         }

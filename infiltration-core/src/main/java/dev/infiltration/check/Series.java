@@ -24,7 +24,39 @@ public final class Series {
 
     private Series(List<PouringAt> records) {
         this.records = records;
-        records.forEach(record -> record.standIn(this));
+        Before before = Before.NOTHING;
+        for (PouringAt record : records) {
+            record.stand(before);
+            before = before.and(record);
+        }
+    }
+
+    /**
+     * What stands before a record in its series.
+     *
+     * @param run          the run before it, void or not; null for the first
+     * @param countingRun  the last run before it that is not void
+     * @param countingRuns how many such runs stand before it
+     * @param preWet       the last prewetting before it that is not void
+     * @param counting     the last record before it that is not void
+     */
+    record Before(
+            @Nullable PouringAt run,
+            @Nullable PouringAt countingRun,
+            int countingRuns,
+            @Nullable PouringAt preWet,
+            @Nullable PouringAt counting) {
+
+        static final Before NOTHING = new Before(null, null, 0, null, null);
+
+        private Before and(PouringAt record) {
+            if (!record.isRun()) {
+                return new Before(run, countingRun, countingRuns, record, record);
+            }
+            return record.pouring().isVoid()
+                    ? new Before(record, countingRun, countingRuns, preWet, counting)
+                    : new Before(record, record, countingRuns + 1, preWet, record);
+        }
     }
 
     /** {@return prewettings that are not void, and all runs, in order} */
@@ -74,6 +106,9 @@ public final class Series {
 
     /** Records in document order, put in order of start. */
     static List<PouringAt> inOrder(List<PouringAt> records) {
+        if (records.size() < 2) {
+            return records;
+        }
         Map<PouringAt, Span> keys = new HashMap<>();
         @Nullable Span key = null;
         for (PouringAt record : records) {
@@ -108,7 +143,7 @@ public final class Series {
             return false;
         }
         String location = record.test().test().location();
-        return surface.maintenance().stream()
+        return surface.maintenance(before, after)
                 .filter(entry -> entry.locations().isEmpty()
                         || (location != null && entry.locations().contains(location)))
                 .anyMatch(entry -> liesBetween(entry, before, after, surface));

@@ -2,15 +2,22 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import dev.infiltration.check.Grid.Point;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Position;
+import dev.infiltration.field.Ring;
+import dev.infiltration.method.Band;
+import dev.infiltration.method.Range;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -35,6 +42,13 @@ final class Spaced {
     private final Location location;
     private final TestMethod method;
     private final Tape tape;
+    private final @Nullable Span start;
+    private final @Nullable Point onSurface;
+    private final @Nullable Point onEllipsoid;
+    private final double accuracy;
+    private final double diameter;
+    private final double largestDiameter;
+    private final double clear;
 
     private Spaced(TestAt test, String locationId, Location location, TestMethod method) {
         this.test = test;
@@ -42,6 +56,45 @@ final class Spaced {
         this.location = location;
         this.method = method;
         this.tape = tape(test.test().clearSpacing(), method);
+        this.start = test.firstStart();
+        this.onSurface = location.x() != null && location.y() != null ? Grid.local(location.x(), location.y()) : null;
+        this.onEllipsoid = isOnEarth(location.position())
+                ? Grid.onEllipsoid(degrees(location, Position::latitude), degrees(location, Position::longitude))
+                : null;
+        this.accuracy = onEllipsoid == null ? 0 : accuracyOf(location.position());
+        this.largestDiameter = most(method.insideDiameter(), Range::highest);
+        this.diameter = test.ring()
+                .filter(Ring::isUsable)
+                .map(ring -> RingRules.meanDiameter(ring).in(FieldUnit.METRE))
+                .orElse(Double.NaN);
+        this.clear = most(method.clearSpacing(), Range::lowest);
+    }
+
+    /** The bound of a limit, in metres: the wider of both systems. */
+    private static double most(Band<Length> band, Function<Range<Length>, @Nullable Reading<Length>> bound) {
+        return Stream.of(band.si(), band.inchPound())
+                .map(bound)
+                .filter(Objects::nonNull)
+                .mapToDouble(reading -> reading.in(FieldUnit.METRE))
+                .max()
+                .orElse(0);
+    }
+
+    /** The largest diameter that its ring may have, in metres. */
+    double mostDiameter() {
+        return Math.max(largestDiameter, Double.isNaN(diameter) ? 0 : diameter);
+    }
+
+    /** The clear distance that its method asks for, in metres: the wider of both systems. */
+    double clear() {
+        return clear;
+    }
+
+    /** {@return the distance from centre to centre, in metres, beyond which an earlier test lies surely apart} */
+    double reach(Spaced earlier) {
+        double itsDiameter = Double.isNaN(earlier.diameter) ? largestDiameter : earlier.diameter;
+        double own = Double.isNaN(diameter) ? largestDiameter : diameter;
+        return clear + (itsDiameter + own) / 2;
     }
 
     /** {@return the test, or null when it was not made, or its location is not known} */
@@ -91,7 +144,7 @@ final class Spaced {
 
     @Nullable
     Span start() {
-        return test.firstStart();
+        return start;
     }
 
     @Nullable
@@ -100,7 +153,26 @@ final class Spaced {
     }
 
     boolean hasLocalPosition() {
-        return location.x() != null && location.y() != null;
+        return onSurface != null;
+    }
+
+    /** Where it lies by x and y. */
+    Point onSurface() {
+        return Objects.requireNonNull(onSurface);
+    }
+
+    /** What tests share that lie as far from any other by x and y. */
+    Object localLikeness() {
+        return List.of(x(), y(), ringId());
+    }
+
+    /** What tests share that lie as far from any other by position. */
+    Object likeness() {
+        return List.of(onEllipsoid(), accuracy, ringId());
+    }
+
+    private String ringId() {
+        return test.ring().filter(Ring::isUsable).map(Ring::id).orElse("");
     }
 
     Reading<Length> x() {
@@ -113,7 +185,15 @@ final class Spaced {
 
     /** Whether it has a position on the ellipsoid whose accuracy is stated. */
     boolean hasPosition() {
-        Position position = location.position();
+        return onEllipsoid != null;
+    }
+
+    /** Where it lies by its position, in earth-centred coordinates. */
+    Point onEllipsoid() {
+        return Objects.requireNonNull(onEllipsoid);
+    }
+
+    private static boolean isOnEarth(@Nullable Position position) {
         return position != null
                 && isWithin(position.latitude(), POLE)
                 && isWithin(position.longitude(), ANTIMERIDIAN)
@@ -126,27 +206,34 @@ final class Spaced {
     }
 
     double latitude() {
-        return degrees(Objects.requireNonNull(location.position()).latitude());
+        return degrees(location, Position::latitude);
     }
 
     double longitude() {
-        return degrees(Objects.requireNonNull(location.position()).longitude());
+        return degrees(location, Position::longitude);
     }
 
-    private static double degrees(@Nullable BigDecimal degrees) {
-        return Objects.requireNonNull(degrees).doubleValue();
-    }
-
-    double accuracy() {
+    private static double degrees(Location location, Function<Position, @Nullable BigDecimal> part) {
         Position position = Objects.requireNonNull(location.position());
-        return Objects.requireNonNull(position.accuracy()).in(FieldUnit.METRE);
+        return Objects.requireNonNull(part.apply(position)).doubleValue();
+    }
+
+    /** How far the position may be off, in metres; 0 without one. */
+    double accuracy() {
+        return accuracy;
+    }
+
+    private static double accuracyOf(@Nullable Position position) {
+        return position == null || position.accuracy() == null
+                ? 0
+                : position.accuracy().in(FieldUnit.METRE);
     }
 
     /** The ring's mean diameter; the largest that the method allows where none is known. */
     @Nullable
     Reading<Length> diameter(dev.infiltration.units.UnitSystem system, TestMethod judging) {
         return test.ring()
-                .filter(ring -> ring.isUsable())
+                .filter(Ring::isUsable)
                 .map(RingRules::meanDiameter)
                 .orElse(judging.insideDiameter().in(system).highest());
     }

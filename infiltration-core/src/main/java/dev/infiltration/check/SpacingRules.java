@@ -8,12 +8,17 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
@@ -28,19 +33,14 @@ final class SpacingRules {
 
     private final Findings findings;
     private final double reach;
-    private final double doubt;
 
     private SpacingRules(List<Spaced> tests, Findings findings) {
         this.findings = findings;
-        this.reach = tests.stream()
-                .mapToDouble(test -> 2 * Distance.needed(test, test))
-                .max()
-                .orElse(0);
-        this.doubt = tests.stream()
-                .filter(Spaced::hasPosition)
-                .mapToDouble(Spaced::accuracy)
-                .max()
-                .orElse(0);
+        this.reach = most(tests, Spaced::clear) + most(tests, Spaced::mostDiameter);
+    }
+
+    private static double most(List<Spaced> tests, ToDoubleFunction<Spaced> length) {
+        return tests.stream().mapToDouble(length).max().orElse(0);
     }
 
     static void judge(BookIndex index, Findings findings) {
@@ -75,25 +75,41 @@ final class SpacingRules {
         byDate.values().forEach(this::byDate);
     }
 
-    /** A window slides over the starts. */
     private void byStart(List<Spaced> tests) {
+        List<Spaced> ordered = inOrder(tests);
+        Map<Object, Set<Spaced>> alike = new LinkedHashMap<>();
+        for (Spaced test : ordered) {
+            alike.computeIfAbsent(window(test), key -> Collections.newSetFromMap(new IdentityHashMap<>()))
+                    .add(test);
+        }
+        alike.values().forEach(judged -> byStart(ordered, judged));
+    }
+
+    /** How far back a test looks from its start: what is out of one's sight is so for every later one that looks as far. */
+    private static Object window(Spaced test) {
+        Span start = Objects.requireNonNull(test.start());
+        return List.of(start.spread().stripTrailingZeros(), test.method().spacingTime());
+    }
+
+    /** A window slides over the starts. */
+    private void byStart(List<Spaced> tests, Set<Spaced> judged) {
         Deque<Spaced> window = new ArrayDeque<>();
-        Neighbours neighbours = new Neighbours(reach, doubt);
-        for (Spaced test : inOrder(tests)) {
-            while (!window.isEmpty() && !isClose(window.getFirst(), test)) {
-                neighbours.remove(window.removeFirst());
+        Neighbours neighbours = new Neighbours(reach);
+        for (Spaced test : tests) {
+            if (judged.contains(test)) {
+                while (!window.isEmpty() && !isClose(window.getFirst(), test)) {
+                    neighbours.remove(window.removeFirst());
+                }
+                report(test, neighbours);
             }
-            report(test, neighbours);
             window.addLast(test);
             neighbours.add(test);
         }
     }
 
     private static List<Spaced> inOrder(List<Spaced> tests) {
-        Comparator<Span> order = Span.order(tests.stream()
-                .map(Spaced::start)
-                .filter(java.util.Objects::nonNull)
-                .toList());
+        Comparator<Span> order = Span.order(
+                tests.stream().map(Spaced::start).filter(Objects::nonNull).toList());
         return tests.stream()
                 .sorted(Comparator.comparing(Spaced::start, Comparator.nullsFirst(order)))
                 .toList();
@@ -118,8 +134,8 @@ final class SpacingRules {
         if (tests.stream().allMatch(test -> test.start() != null)) {
             return;
         }
-        Neighbours all = new Neighbours(reach, doubt);
-        Neighbours withoutStart = new Neighbours(reach, doubt);
+        Neighbours all = new Neighbours(reach);
+        Neighbours withoutStart = new Neighbours(reach);
         for (Spaced test : tests) {
             report(test, test.start() == null ? all : withoutStart);
             all.add(test);
@@ -134,7 +150,6 @@ final class SpacingRules {
         if (visit.methodOrNull() == null) {
             return;
         }
-        String allowed = test.method().clearSpacing().toString();
         if (neighbours.isNear(test)) {
             Reading<?> taped = test.test().test().clearSpacing();
             String observed = taped == null ? "too near another location" : "taped " + taped;
@@ -143,7 +158,7 @@ final class SpacingRules {
                     test.place(),
                     test.test().subject(),
                     observed,
-                    allowed,
+                    test.method().clearSpacing().toString(),
                     test.method().clearSpacing().basis());
         }
         if (neighbours.isUnknown(test)) {
@@ -152,7 +167,7 @@ final class SpacingRules {
                     visit.place(),
                     visit.subject(),
                     test.locationId() + " to another location",
-                    allowed,
+                    test.method().clearSpacing().toString(),
                     test.method().clearSpacing().basis());
         }
     }

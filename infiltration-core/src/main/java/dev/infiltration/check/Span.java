@@ -103,7 +103,8 @@ record Span(@Nullable BigDecimal earliest, BigDecimal written, BigDecimal minute
                 : written.subtract(earlier.written);
     }
 
-    private BigDecimal spread() {
+    /** {@return how much of time it may have been} */
+    BigDecimal spread() {
         return minute.add(doubt);
     }
 

@@ -8,24 +8,31 @@ import dev.infiltration.field.Maintenance;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Site;
 import dev.infiltration.field.Surface;
+import java.math.BigDecimal;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A surface in its surroundings: its site, its place in the book, its locations and its maintenance. */
 public final class SurfaceAt {
+
+    /** More than clocks of two offsets, or before and after a change, may differ, in seconds. */
+    private static final BigDecimal DOUBT = BigDecimal.valueOf(2 * 86_400L);
 
     private final Site site;
     private final Surface surface;
     private final Place place;
     private final Map<String, Location> locations = new HashMap<>();
     private final Set<String> doubledLocations = new HashSet<>();
-    private final List<Maintenance> maintenance = new ArrayList<>();
+    private final NavigableMap<BigDecimal, List<Maintenance>> maintenance = new TreeMap<>();
 
     SurfaceAt(Site site, Surface surface, Place place) {
         this.site = site;
@@ -39,8 +46,14 @@ public final class SurfaceAt {
         }
     }
 
+    /** Keeps a maintenance whose time is known. */
     void add(Maintenance entry) {
-        maintenance.add(entry);
+        Span start = startOf(entry, zone());
+        if (start != null) {
+            maintenance
+                    .computeIfAbsent(start.written(), key -> new ArrayList<>())
+                    .add(entry);
+        }
     }
 
     /** {@return the site it lies on} */
@@ -73,8 +86,12 @@ public final class SurfaceAt {
         return location != null && doubledLocations.contains(location);
     }
 
-    List<Maintenance> maintenance() {
-        return maintenance;
+    /** Maintenance that began between two times, or a little before or after. */
+    Stream<Maintenance> maintenance(Span from, Span to) {
+        BigDecimal earliest = from.written().subtract(DOUBT);
+        BigDecimal latest = to.written().add(DOUBT).max(earliest);
+        return maintenance.subMap(earliest, true, latest, true).values().stream()
+                .flatMap(List::stream);
     }
 
     /** When a maintenance began; its end where only that is known. */

@@ -23,6 +23,7 @@ public final class TestAt {
     private final @Nullable PouringAt preWet;
     private final List<PouringAt> runs;
     private @Nullable RateEquation equation;
+    private @Nullable List<PouringAt> runsInOrder;
 
     TestAt(VisitAt visit, int index, LocationTest test) {
         this.visit = visit;
@@ -121,6 +122,16 @@ public final class TestAt {
         }
         all.addAll(runs);
         return all;
+    }
+
+    /** Its runs in order of start. */
+    List<PouringAt> runsInOrder() {
+        List<PouringAt> ordered = runsInOrder;
+        if (ordered == null) {
+            ordered = Series.inOrder(runs);
+            runsInOrder = ordered;
+        }
+        return ordered;
     }
 
     /** The earliest start of its prewetting and runs, void or not; null when none has one. */

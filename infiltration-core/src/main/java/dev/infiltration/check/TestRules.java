@@ -58,7 +58,7 @@ final class TestRules {
     /** The first run of a series that is not void is its test's first such run, after a prewetting that counts. */
     static void preWetAbsent(TestAt at, Findings findings) {
         for (PouringAt run : at.runs()) {
-            if (run.pouring().isVoid() || run.series().countingRuns().get(0) != run) {
+            if (run.pouring().isVoid() || run.before().countingRuns() > 0) {
                 continue;
             }
             if (at.countingPreWet() == null || firstCountingRun(at) != run) {
@@ -76,7 +76,7 @@ final class TestRules {
     }
 
     private static @Nullable PouringAt firstCountingRun(TestAt at) {
-        return Series.inOrder(at.runs()).stream()
+        return at.runsInOrder().stream()
                 .filter(run -> !run.pouring().isVoid())
                 .findFirst()
                 .orElse(null);

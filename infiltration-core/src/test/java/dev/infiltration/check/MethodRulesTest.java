@@ -23,6 +23,7 @@ import dev.infiltration.field.Weather;
 import dev.infiltration.method.Band;
 import dev.infiltration.method.Methods;
 import dev.infiltration.method.Range;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -172,5 +173,26 @@ class MethodRulesTest {
                 List.of("ring.unusable NO_RATE NONE /rings/1"),
                 SI.book(b -> b.withRings(and(b.rings(), spare.withInsideDiameter(null))))
                         .findings());
+    }
+
+    @Test
+    void aRingsSpreadIsThatOfItsPositiveDiametersWhereAVisitUsesIt() {
+        Checker checker = Row.limits(UserLimits.none().withOutOfRound(mm("2")));
+        var oval = SI.book().rings().get(0).withInsideDiameters(List.of(mm("300"), mm("303")));
+        String found = "ring.out-of-round CAUTION EITHER /rings/0";
+        assertEquals(List.of(found), SI.ring(r -> oval).findings(checker));
+        assertEquals(
+                List.of(UNKNOWN, found),
+                SI.ring(r -> oval).visit(v -> v.withMethod("bucket")).findings(checker).stream()
+                        .sorted(Comparator.reverseOrder())
+                        .toList(),
+                "without a method too");
+        assertEquals(
+                List.of(),
+                SI.book(b -> b.withRings(and(b.rings(), oval.withId("R2")))).findings(checker));
+        assertEquals(
+                List.of(),
+                SI.ring(r -> oval.withInsideDiameters(List.of(mm("300"), mm("0"), mm("301"))))
+                        .findings(checker));
     }
 }

@@ -224,4 +224,23 @@ class SpacingTest {
                 s.withLocations(s.locations().stream().map(l -> l.withY(null)).toList()));
         assertEquals(List.of(UNKNOWN + "/visits/0"), season.findings());
     }
+
+    /** The first was tested at 07:10:45; a day later one at 07:10, perhaps at 07:11:00, and one at 07:10:30. */
+    @Test
+    void aTimeToTheMinuteHidesNoneFromTheNextTest() {
+        Season first = nextDay("2026-06-04", "2026-06-04T07:10").preWet(0, p -> p.withStart(at("07:10:45")));
+        Season season = first.surface(s -> s.withLocations(
+                        and(s.locations(), Location.of("A5").withX(m("-0.9")).withY(m("0")))))
+                .visit(
+                        1,
+                        v -> v.withTests(and(
+                                v.tests(),
+                                v.tests()
+                                        .get(0)
+                                        .withId("V2-A5")
+                                        .withLocation("A5")
+                                        .withPreWet(TEST.preWet().withStart(time("2026-06-04T07:10:30"))))));
+        assertEquals(List.of(NEAR + "/visits/1/tests/1"), spacing(season));
+        assertEquals(List.of(), spacing(first), "a whole day between, read kindly");
+    }
 }

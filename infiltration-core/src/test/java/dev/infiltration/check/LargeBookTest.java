@@ -1,0 +1,145 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.check;
+
+import static dev.infiltration.Amounts.m;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.infiltration.Season;
+import dev.infiltration.field.FieldBook;
+import dev.infiltration.field.Location;
+import dev.infiltration.field.LocationTest;
+import dev.infiltration.field.Position;
+import dev.infiltration.field.Surface;
+import dev.infiltration.field.Visit;
+import dev.infiltration.field.Weather;
+import java.lang.management.ManagementFactory;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A book of a million tests is checked in seconds, also where all of them are neighbours in space or time. */
+class LargeBookTest {
+
+    private static final Season SI = Season.si();
+    private static final LocationTest TEST = SI.book().visits().get(0).tests().get(0);
+    private static final LocationTest BARE = TEST.withRuns(TEST.runs().subList(0, 1));
+
+    /** Of a processor, so that other work on the machine does not count; about four times what it takes. */
+    private static final double MOST_SECONDS_PER_MILLION = 80;
+
+    /** What a hundred tests may take beyond that, to warm up. */
+    private static final double START = 5;
+
+    @ParameterizedTest
+    @ValueSource(ints = 20_000)
+    void checkingIsNotQuadratic(int tests) {
+        everyShape(tests);
+    }
+
+    @Tag("slow")
+    @ParameterizedTest
+    @ValueSource(ints = 1_000_000)
+    void aMillionTestsAreCheckedInSeconds(int tests) {
+        everyShape(tests);
+    }
+
+    private static void everyShape(int tests) {
+        int side = (int) Math.ceil(Math.sqrt(tests));
+        check("x and y", tests, 0, onOneSurface(tests, i -> local(i % side, i / side)));
+        check("positions", tests, 0, onOneSurface(tests, i -> placed(i % side, i / side, "0.1")));
+        check(
+                "coarse positions",
+                tests,
+                1,
+                onOneSurface(tests, i -> placed(i % side, i / side, i == 0 ? "9000" : "3")));
+        check("one point", tests, tests - 1, onOneSurface(tests, i -> placed(0, 0, "0.5")));
+        check("one location", tests, 3 * tests - 3, atOneLocation(tests));
+        check("one test", tests, 2 * tests - 3, oneTest(tests));
+        check("many visits", tests, 0, manyVisits(tests));
+    }
+
+    private static void check(String shape, int tests, int findings, FieldBook book) {
+        var clock = ManagementFactory.getThreadMXBean();
+        long before = clock.getCurrentThreadCpuTime();
+        List<Finding> found =
+                Checker.withDefaults().withToday(Season.TODAY).check(book).findings();
+        double seconds = (clock.getCurrentThreadCpuTime() - before) / 1e9;
+        assertEquals(findings, found.size(), shape);
+        assertTrue(seconds < START + MOST_SECONDS_PER_MILLION * tests / 1e6, shape + " took " + seconds + " s");
+    }
+
+    /** Two metres and more from each other. */
+    private static Location local(int column, int row) {
+        return Location.of(null).withX(m(Integer.toString(2 * column))).withY(m(Integer.toString(2 * row)));
+    }
+
+    /** Two metres and more from each other in Harrow Quay: 0.00002 degrees to the north, 0.00003 to the east. */
+    private static Location placed(int column, int row, String accuracy) {
+        BigDecimal latitude = new BigDecimal("44.9").add(BigDecimal.valueOf(2L * column, 5));
+        BigDecimal longitude = new BigDecimal("-87.2").add(BigDecimal.valueOf(3L * row, 5));
+        return Location.of(null).withPosition(Position.of(latitude, longitude).withAccuracy(m(accuracy)));
+    }
+
+    private static FieldBook onOneSurface(int tests, IntFunction<Location> location) {
+        return SI.surface(s -> s.withLocations(IntStream.range(0, tests)
+                        .mapToObj(i -> location.apply(i).withId("L" + i))
+                        .toList()))
+                .maintenance(entry -> entry.withLocations(List.of()))
+                .visit(v -> v.withTests(IntStream.range(0, tests)
+                        .mapToObj(i -> BARE.withId("T" + i).withLocation("L" + i))
+                        .toList()))
+                .book();
+    }
+
+    private static FieldBook atOneLocation(int tests) {
+        return SI.visit(v -> v.withTests(IntStream.range(0, tests)
+                        .mapToObj(i -> BARE.withId("T" + i))
+                        .toList()))
+                .book();
+    }
+
+    private static FieldBook oneTest(int runs) {
+        return SI.test(
+                        0,
+                        t -> t.withRuns(IntStream.range(0, runs)
+                                .mapToObj(i -> TEST.runs().get(0))
+                                .toList()))
+                .book();
+    }
+
+    /** A thousand visits to each surface, on days of their own, three tests each. */
+    private static FieldBook manyVisits(int tests) {
+        LocationTest untimed = BARE.withPreWet(BARE.preWet().withStart(null))
+                .withRuns(List.of(BARE.runs().get(0).withStart(null)));
+        Visit visit = SI.book()
+                .visits()
+                .get(0)
+                .withWeather(Weather.of()
+                        .withDescription("last rain unknown")
+                        .withNoRainSince(TEST.preWet().start()));
+        Surface surface = SI.book().sites().get(0).surfaces().get(0);
+        return SI.site(site -> site.withSurfaces(IntStream.rangeClosed(0, tests / 3000)
+                        .mapToObj(i -> surface.withId("S" + i))
+                        .toList()))
+                .book(b -> b.withMaintenance(List.of())
+                        .withVisits(IntStream.range(0, tests / 3)
+                                .mapToObj(i -> visit.withId("V" + i)
+                                        .withSurface("S" + i / 1000)
+                                        .withDate(Season.TODAY.minusDays(i % 1000))
+                                        .withTests(threeTests(untimed, i)))
+                                .toList()))
+                .book();
+    }
+
+    private static List<LocationTest> threeTests(LocationTest test, int visit) {
+        return IntStream.range(0, 3)
+                .mapToObj(i -> test.withId("T" + visit + "-" + i).withLocation("A" + (i + 1)))
+                .toList();
+    }
+}
