@@ -17,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** The visits of a field book, or some of them, in their surroundings, and which tests were made at the same location. */
 final class BookIndex {
@@ -29,6 +30,7 @@ final class BookIndex {
     private final Map<Spot, List<TestAt>> spots = new LinkedHashMap<>();
     private final Map<Day, List<Series>> series = new HashMap<>();
     private final Map<Place, Set<String>> withheld = new HashMap<>();
+    private @Nullable Budgets budgets;
 
     /** A visit of the book at its position. */
     record Indexed(int index, Visit visit, boolean isLaterDouble) {}
@@ -100,6 +102,16 @@ final class BookIndex {
     /** Tests by location, whatever the date. */
     Map<Spot, List<TestAt>> spots() {
         return spots;
+    }
+
+    /** What makes rates uncertain; made when first asked for. */
+    Budgets budgets() {
+        Budgets known = budgets;
+        if (known == null) {
+            known = Budgets.of(visits);
+            budgets = known;
+        }
+        return known;
     }
 
     /**

@@ -8,6 +8,7 @@ import dev.infiltration.field.Place;
 import dev.infiltration.field.Pouring;
 import dev.infiltration.rate.RateConstant;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.rate.UncertaintyBudget;
 import dev.infiltration.units.Reading;
 import java.math.BigDecimal;
 import java.util.Comparator;
@@ -75,6 +76,14 @@ public final class PouringAt {
         return test.ring()
                 .filter(ring -> pouring.pouredWater().isPresent())
                 .map(ring -> test.equation().constant(ring, pouring));
+    }
+
+    /**
+     * {@return the uncertainty budget of its rate, from its readings and the instruments that its visit names}; empty unless
+     * it was measured. Terms that others share, of ring, balance or test, have the same name in theirs
+     */
+    public Optional<UncertaintyBudget> budget() {
+        return outcome().rate().isPresent() ? test.visit().book().budgets().of(this) : Optional.empty();
     }
 
     private List<String> withholding(Set<Entry> obstacles, Set<String> raised, RateOutcome bare) {

@@ -7,6 +7,8 @@ import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Problem;
 import dev.infiltration.rate.RateConstant;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.rate.Uncertainty;
+import dev.infiltration.rate.UncertaintyBudget;
 import dev.infiltration.review.Review;
 import dev.infiltration.review.RunRate;
 import dev.infiltration.summary.LocationRate;
@@ -30,6 +32,7 @@ import tools.jackson.core.JsonGenerator;
 public final class ReviewJson {
 
     private static final String UNIT = "mm/h";
+    private static final double COVERAGE = 0.95;
 
     private final JsonGenerator json;
 
@@ -113,6 +116,7 @@ public final class ReviewJson {
         outcome(run.outcome());
         rateOrRules(run.outcome());
         run.constant().ifPresent(this::constant);
+        run.uncertainty().ifPresent(this::uncertainty);
     }
 
     private void constant(RateConstant constant) {
@@ -135,6 +139,21 @@ public final class ReviewJson {
             json.writeStringProperty("from", location.from().word());
         }
         rateOrRules(location.outcome());
+        location.uncertainty().ifPresent(this::uncertainty);
+    }
+
+    private void uncertainty(Uncertainty uncertainty) {
+        json.writeObjectPropertyStart("uncertainty");
+        json.writeNumberProperty("standard", uncertainty.standardUncertainty());
+        json.writeNumberProperty("expanded", uncertainty.expanded(COVERAGE));
+        json.writeNumberProperty("coverage", COVERAGE);
+        json.writeNumberProperty("factor", uncertainty.coverageFactor(COVERAGE));
+        if (Double.isFinite(uncertainty.degreesOfFreedom())) {
+            json.writeNumberProperty("degreesOfFreedom", uncertainty.degreesOfFreedom());
+        }
+        json.writeStringProperty("unit", UNIT);
+        json.writeStringProperty("covers", UncertaintyBudget.INSTRUMENTS_ONLY);
+        json.writeEndObject();
     }
 
     private void surface(SurfaceRate surface) {

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param id         identifies the instrument in the book
  * @param kind       what it measures
  * @param resolution the step it is read to
+ * @param tolerance  how far it may be off, to either side
  * @param checkedOn  when it was last checked
  * @param extra      the host's own values, kept and written back untouched
  */
@@ -21,6 +22,7 @@ public record Instrument(
         @NotEmpty @Nullable String id,
         @Nullable Kind kind,
         @Nullable Reading<?> resolution,
+        @Nullable Reading<?> tolerance,
         @Nullable LocalDate checkedOn,
         Map<String, Object> extra) {
 
@@ -35,7 +37,7 @@ public record Instrument(
      * @param id identifies the instrument in the book
      */
     public static Instrument of(@Nullable String id) {
-        return new Instrument(id, null, null, null, Map.of());
+        return new Instrument(id, null, null, null, null, Map.of());
     }
 
     /**
@@ -44,7 +46,7 @@ public record Instrument(
      * @param id identifies the instrument in the book
      */
     public Instrument withId(@Nullable String id) {
-        return new Instrument(id, kind, resolution, checkedOn, extra);
+        return new Instrument(id, kind, resolution, tolerance, checkedOn, extra);
     }
 
     /**
@@ -53,7 +55,7 @@ public record Instrument(
      * @param kind what it measures
      */
     public Instrument withKind(@Nullable Kind kind) {
-        return new Instrument(id, kind, resolution, checkedOn, extra);
+        return new Instrument(id, kind, resolution, tolerance, checkedOn, extra);
     }
 
     /**
@@ -62,7 +64,16 @@ public record Instrument(
      * @param resolution the step it is read to
      */
     public Instrument withResolution(@Nullable Reading<?> resolution) {
-        return new Instrument(id, kind, resolution, checkedOn, extra);
+        return new Instrument(id, kind, resolution, tolerance, checkedOn, extra);
+    }
+
+    /**
+     * {@return this record with another {@code tolerance}}
+     *
+     * @param tolerance how far it may be off, to either side
+     */
+    public Instrument withTolerance(@Nullable Reading<?> tolerance) {
+        return new Instrument(id, kind, resolution, tolerance, checkedOn, extra);
     }
 
     /**
@@ -71,7 +82,7 @@ public record Instrument(
      * @param checkedOn when it was last checked
      */
     public Instrument withCheckedOn(@Nullable LocalDate checkedOn) {
-        return new Instrument(id, kind, resolution, checkedOn, extra);
+        return new Instrument(id, kind, resolution, tolerance, checkedOn, extra);
     }
 
     /**
@@ -80,7 +91,7 @@ public record Instrument(
      * @param extra the host's own values, kept and written back untouched
      */
     public Instrument withExtra(Map<String, Object> extra) {
-        return new Instrument(id, kind, resolution, checkedOn, extra);
+        return new Instrument(id, kind, resolution, tolerance, checkedOn, extra);
     }
 
     /** What an instrument measures. */

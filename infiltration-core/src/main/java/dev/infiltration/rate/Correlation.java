@@ -68,6 +68,19 @@ final class Correlation {
         return one.equals(other) ? 1 : 0;
     }
 
+    /** {@return the variance of a sum of contributions of different names} */
+    double variance(List<Contribution> contributions) {
+        return isNone() ? squares(contributions) : covariance(contributions, contributions);
+    }
+
+    private static double squares(List<Contribution> contributions) {
+        double sum = 0;
+        for (Contribution each : contributions) {
+            sum += each.amount() * each.amount();
+        }
+        return sum;
+    }
+
     /** {@return the covariance of two sums of contributions} */
     double covariance(List<Contribution> some, List<Contribution> others) {
         double sum = 0;

@@ -15,8 +15,8 @@ import javax.measure.quantity.Length;
 /** Terms that come from readings alone: to what the instrument was read, and how far several readings differ. */
 final class ReadTerms {
 
-    private static final Basis STATED = new Basis("resolution stated with the reading", "", Basis.Trust.USER);
-    private static final Basis WRITTEN = new Basis("last digit written", "", Basis.Trust.DERIVED);
+    static final Basis STATED = new Basis("resolution stated with the reading", "", Basis.Trust.USER);
+    static final Basis WRITTEN = new Basis("last digit written", "", Basis.Trust.DERIVED);
     private static final Basis LIMITS = new Basis("JCGM 100:2008", "4.3.7", Basis.Trust.DERIVED);
     private static final Basis SCATTER = new Basis("JCGM 100:2008", "4.2.3", Basis.Trust.DERIVED);
 
@@ -44,12 +44,16 @@ final class ReadTerms {
      * or three, half their range to either side, for the t-distribution of so few has no standard deviation
      */
     static Term roundness(String ring, List<Reading<Length>> diameters) {
-        double[] values = diameters.stream()
-                .mapToDouble(diameter -> diameter.in(FieldUnit.MILLIMETRE))
-                .toArray();
+        double[] values = millimetres(diameters);
         return values.length < FEW
                 ? new Term(ring + ", roundness", 0, Spread.rectangular(range(values) / 2), LIMITS)
-                : new Term(ring + ", roundness", 0, scatter(values), SCATTER);
+                : new Term(ring + ", roundness", 0, Spread.student(scatter(values), values.length - 1.0), SCATTER);
+    }
+
+    static double[] millimetres(List<Reading<Length>> diameters) {
+        return diameters.stream()
+                .mapToDouble(diameter -> diameter.in(FieldUnit.MILLIMETRE))
+                .toArray();
     }
 
     private static double range(double[] values) {
@@ -57,12 +61,12 @@ final class ReadTerms {
         return range.getMax() - range.getMin();
     }
 
-    private static Spread scatter(double[] values) {
+    /** {@return the standard deviation of the mean}, not finite where the values differ beyond all measure */
+    static double scatter(double[] values) {
         double mean = DoubleStream.of(values).sum() / values.length;
         double squares = DoubleStream.of(values)
                 .map(value -> (value - mean) * (value - mean))
                 .sum();
-        double degreesOfFreedom = values.length - 1.0;
-        return Spread.student(StrictMath.sqrt(squares / degreesOfFreedom / values.length), degreesOfFreedom);
+        return StrictMath.sqrt(squares / (values.length - 1.0) / values.length);
     }
 }

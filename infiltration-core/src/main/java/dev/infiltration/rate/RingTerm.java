@@ -12,10 +12,14 @@ public enum RingTerm {
     MASS_ERROR(Goes.WITH_MASS, "kg"),
     /** Reading the diameter; in mm. */
     DIAMETER_READING(Goes.WITH_DIAMETER, "mm"),
+    /** The tape's own error; in mm. */
+    DIAMETER_ERROR(Goes.WITH_DIAMETER, "mm"),
     /** Diameters that differ across the ring; in mm. */
     ROUNDNESS(Goes.WITH_DIAMETER, "mm"),
     /** Reading the watch; in s. */
     WATCH_READING(Goes.WITH_TIME, "s"),
+    /** The watch's own error; in s. */
+    WATCH_ERROR(Goes.WITH_TIME, "s"),
     /** How late the watch is started and stopped; in s. */
     REACTION(Goes.WITH_TIME, "s"),
     /** Telling when no free water is left; in s. */

@@ -15,8 +15,17 @@ record RunAmounts(InfiltrationRate rate, double kilograms, double millimetres, d
         requirePositive("seconds", seconds);
     }
 
+    /** {@return whether all three are above 0 and finite} */
+    static boolean areUsable(double kilograms, double millimetres, double seconds) {
+        return isUsable(kilograms) && isUsable(millimetres) && isUsable(seconds);
+    }
+
+    private static boolean isUsable(double value) {
+        return value > 0 && !Double.isInfinite(value);
+    }
+
     private static void requirePositive(String name, double value) {
-        if (!(value > 0) || Double.isInfinite(value)) {
+        if (!isUsable(value)) {
             throw new IllegalArgumentException(name + ": allowed above 0 and finite, found " + value);
         }
     }

@@ -30,7 +30,7 @@ public final class Uncertainty {
         this.contributions = List.copyOf(contributions);
         this.correlation = correlation;
         this.secondOrder = secondOrder;
-        double variance = correlation.covariance(contributions, contributions) + secondOrder;
+        double variance = correlation.variance(contributions) + secondOrder;
         this.standardUncertainty = StrictMath.sqrt(Math.max(0, variance));
     }
 
@@ -86,6 +86,17 @@ public final class Uncertainty {
         return sum.result();
     }
 
+    /**
+     * {@return this result times an exact factor}: the same in another unit
+     *
+     * @param factor the factor
+     */
+    public Uncertainty times(double factor) {
+        List<Contribution> scaled =
+                contributions.stream().map(each -> each.times(factor)).toList();
+        return new Uncertainty(factor * value, scaled, correlation, factor * factor * secondOrder);
+    }
+
     /** {@return the result} */
     public double value() {
         return value;
@@ -108,6 +119,11 @@ public final class Uncertainty {
     /** {@return what second-order terms add to the square of the uncertainty; 0 where they were not asked for} */
     public double secondOrderVariance() {
         return secondOrder;
+    }
+
+    /** Whether it is so small that its square is finite. */
+    boolean isWithinMeasure() {
+        return Double.isFinite(standardUncertainty * standardUncertainty);
     }
 
     /** {@return the effective degrees of freedom: infinite where every term's uncertainty is exact, or there is none} */
@@ -188,6 +204,17 @@ public final class Uncertainty {
 
     /**
      * {@return value and expanded uncertainty for people}, the uncertainty to two significant digits, the value to match:
+     * {@code 15280 ± 450}
+     *
+     * @param level the level, 0.95 for 95 %
+     * @throws IllegalArgumentException if the level is not between 0 and 1
+     */
+    public String plusMinus(double level) {
+        return Rounding.pair(value, expanded(level));
+    }
+
+    /**
+     * {@return value and expanded uncertainty for people}, the uncertainty to two significant digits, the value to match:
      * {@code 15280 ± 450 mm/h (95 %, k = 1.96)}
      *
      * @param level the level, 0.95 for 95 %
@@ -198,7 +225,7 @@ public final class Uncertainty {
         return String.format(
                 Locale.ROOT,
                 "%s %s (%s %%, k = %.2f)",
-                Rounding.pair(value, expanded(level)),
+                plusMinus(level),
                 unit,
                 Rounding.percent(level),
                 coverageFactor(level));

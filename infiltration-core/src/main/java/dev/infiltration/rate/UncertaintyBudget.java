@@ -4,27 +4,27 @@ package dev.infiltration.rate;
 
 import dev.infiltration.method.Basis;
 import dev.infiltration.rate.RingTerm.Goes;
+import dev.infiltration.rate.Uncertainty.Contribution;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The uncertainty of one ring test, term by term: {@code u²(I)/I² = u²(M)/M² + 4·u²(D)/D² + u²(t)/t² + u²(ρ)/ρ²}.
  *
- * <p>Derived from {@code I = K·M/(D²·t)} by the law of propagation of uncertainty (JCGM 100:2008, 5.1). Defaults come from
- * readings alone: from stated resolutions, else from the digits written. The balance's own error, reaction, end point and
- * seal have no default, for no published figure was found: {@link #leftOut} lists what nobody stated. A leaking seal only
- * ever raises the rate: it is shown apart, and never goes into the ±.
+ * <p>Derived from {@code I = K·M/(D²·t)} by the law of propagation of uncertainty (JCGM 100:2008, 5.1). {@link Instruments}
+ * make one of a run from readings and instruments. Reaction, end point and seal have no default, for no published figure was
+ * found: {@link #leftOut} lists what nobody stated. A leaking seal only ever raises the rate: a {@link LeakBias} is shown
+ * apart, and never goes into the ±.
  *
  * <pre>{@code
  * UncertaintyBudget budget = UncertaintyBudget.of(rate, 18.00, 300, 60.0)
@@ -40,12 +40,15 @@ import javax.measure.quantity.Time;
  */
 public final class UncertaintyBudget {
 
+    /** What a ± of readings and instruments alone leaves out. */
+    public static final String INSTRUMENTS_ONLY = "instruments only; seal and end point not included";
+
     private static final double NOMINAL_DENSITY = 1000;
     private static final Water HEAVIEST = Water.at(3.98);
     private static final double LEVEL = 0.95;
 
     private final RunAmounts run;
-    private final OptionalDouble seal;
+    private final @Nullable LeakBias seal;
     private final List<Line> lines;
 
     /** Squared standard uncertainties of mass, diameter, time and volume, so that a rate costs one square root. */
@@ -55,9 +58,10 @@ public final class UncertaintyBudget {
     private final double timeSquare;
     private final double volumeSquare;
 
-    private record Line(RingTerm kind, Term term) {}
+    /** A term and what it is about. */
+    record Line(RingTerm kind, Term term) {}
 
-    private UncertaintyBudget(RunAmounts run, OptionalDouble seal, List<Line> lines) {
+    private UncertaintyBudget(RunAmounts run, @Nullable LeakBias seal, List<Line> lines) {
         this.run = run;
         this.seal = seal;
         this.lines = lines;
@@ -68,11 +72,12 @@ public final class UncertaintyBudget {
     }
 
     private double square(Goes goes) {
-        return lines.stream()
-                .filter(line -> line.kind().goes() == goes)
-                .mapToDouble(line -> line.term().spread().standardUncertainty())
-                .map(u -> u * u)
-                .sum();
+        double sum = 0;
+        for (Line line : lines) {
+            double u = line.term().spread().standardUncertainty();
+            sum += line.kind().goes() == goes ? u * u : 0;
+        }
+        return sum;
     }
 
     /**
@@ -86,7 +91,7 @@ public final class UncertaintyBudget {
      */
     public static UncertaintyBudget of(InfiltrationRate rate, double kilograms, double millimetres, double seconds) {
         RunAmounts run = new RunAmounts(rate, kilograms, millimetres, seconds);
-        return new UncertaintyBudget(run, OptionalDouble.empty(), List.of());
+        return new UncertaintyBudget(run, null, List.of());
     }
 
     /**
@@ -97,21 +102,26 @@ public final class UncertaintyBudget {
      * @throws IllegalArgumentException if the value is not 0 or the name is in the budget already
      */
     public UncertaintyBudget with(RingTerm kind, Term term) {
-        return with(kind, List.of(term));
+        return with(List.of(new Line(kind, term)));
     }
 
     private UncertaintyBudget with(RingTerm kind, List<Term> terms) {
-        List<Line> more = new ArrayList<>(lines);
-        for (Term term : terms) {
-            if (term.value() != 0) {
-                throw new IllegalArgumentException("term: expected a deviation about 0, found " + term);
+        return with(terms.stream().map(term -> new Line(kind, term)).toList());
+    }
+
+    UncertaintyBudget with(List<Line> more) {
+        List<Line> all = new ArrayList<>(lines);
+        for (Line line : more) {
+            if (line.term().value() != 0) {
+                throw new IllegalArgumentException("term: expected a deviation about 0, found " + line.term());
             }
-            if (more.stream().anyMatch(line -> line.term().name().equals(term.name()))) {
-                throw new IllegalArgumentException("term: expected another name, found " + term.name() + " twice");
+            String name = line.term().name();
+            if (all.stream().anyMatch(other -> other.term().name().equals(name))) {
+                throw new IllegalArgumentException("term: expected another name, found " + name + " twice");
             }
-            more.add(new Line(kind, term));
+            all.add(line);
         }
-        return new UncertaintyBudget(run, seal, List.copyOf(more));
+        return new UncertaintyBudget(run, seal, List.copyOf(all));
     }
 
     /**
@@ -169,26 +179,12 @@ public final class UncertaintyBudget {
     }
 
     /**
-     * {@return this budget with a seal that may lose water}: a bias to one side, never part of the ±
+     * {@return this budget with a seal that may leak}: a bias to one side, never part of the ±
      *
-     * @param share the share of the water that it may lose at most, 0 to 1
-     * @throws IllegalArgumentException if it is not 0 to 1
+     * @param bias what the seal may lose
      */
-    public UncertaintyBudget withSealLosing(double share) {
-        if (!(share >= 0 && share <= 1)) {
-            throw new IllegalArgumentException("share: allowed 0 to 1, found " + share);
-        }
-        return new UncertaintyBudget(run, OptionalDouble.of(share), lines);
-    }
-
-    /**
-     * {@return this budget with a seal that may leak}, as {@link #withSealLosing} takes it: all of the water at most
-     *
-     * @param kilogramsPerSecond the leak, 0 or more
-     * @throws IllegalArgumentException if it is negative or not a number
-     */
-    public UncertaintyBudget withSealLeaking(double kilogramsPerSecond) {
-        return withSealLosing(Math.min(1, kilogramsPerSecond * run.seconds() / run.kilograms()));
+    public UncertaintyBudget withSeal(LeakBias bias) {
+        return new UncertaintyBudget(run, Objects.requireNonNull(bias, "bias"), lines);
     }
 
     /** {@return the relative standard uncertainty of the rate}: 0.02 for 2 % */
@@ -212,15 +208,22 @@ public final class UncertaintyBudget {
 
     /** {@return the rate in mm/h with its uncertainty, term by term} */
     public Uncertainty uncertainty() {
-        return measurement().propagate();
+        List<Contribution> contributions = new ArrayList<>(lines.size());
+        for (Line line : lines) {
+            contributions.add(new Contribution(line.term(), sensitivity(line)));
+        }
+        return new Uncertainty(run.rate().millimetresPerHour(), contributions, Correlation.NONE, 0);
+    }
+
+    /** By how many mm/h the rate changes for a unit of a term. */
+    private double sensitivity(Line line) {
+        return run.rate().millimetresPerHour() * run.relativeSensitivity(line.kind());
     }
 
     /** {@return the model of this test, for trials or second-order terms}: the terms move the rate, in mm/h */
     public Measurement measurement() {
         List<RingTerm> kinds = lines.stream().map(Line::kind).toList();
-        double[] sensitivities = kinds.stream()
-                .mapToDouble(kind -> run.rate().millimetresPerHour() * run.relativeSensitivity(kind))
-                .toArray();
+        double[] sensitivities = lines.stream().mapToDouble(this::sensitivity).toArray();
         return Measurement.of(
                         deviations -> run.rate(kinds, deviations),
                         lines.stream().map(Line::term).toList())
@@ -229,33 +232,23 @@ public final class UncertaintyBudget {
 
     /** {@return what nobody stated, in words: kinds of terms, and the seal} */
     public List<String> leftOut() {
-        Stream<String> kinds =
-                Stream.of(RingTerm.values()).filter(kind -> !holds(kind)).map(RingTerm::toString);
-        return Stream.concat(kinds, seal.isEmpty() ? Stream.of("seal") : Stream.empty())
-                .toList();
+        return words().leftOut();
     }
 
-    private boolean holds(RingTerm kind) {
-        return lines.stream().anyMatch(line -> line.kind() == kind);
-    }
-
-    /** {@return what the ± rests on: {@code instruments only; seal and end point not included}} */
+    /** {@return what the ± rests on}: {@link #INSTRUMENTS_ONLY}, or more where more was stated */
     public String label() {
-        if (lines.isEmpty()) {
-            return "no term stated";
-        }
-        boolean ends = holds(RingTerm.END_POINT);
-        String basis = ends ? "instruments and end point" : "instruments only";
-        return basis + "; seal " + (ends ? "not included" : "and end point not included");
+        return words().label();
+    }
+
+    private BudgetWords words() {
+        return new BudgetWords(run, seal, lines);
     }
 
     /**
      * {@return the least that the rate would be if the seal lost all that it may}; empty where nothing was stated of the seal
      */
     public Optional<InfiltrationRate> rateIfSealLeaks() {
-        return seal.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new InfiltrationRate(run.rate().millimetresPerHour() * (1 - seal.getAsDouble())));
+        return Optional.ofNullable(seal).map(bias -> bias.least(run.rate()));
     }
 
     /**
@@ -267,32 +260,15 @@ public final class UncertaintyBudget {
      */
     public String text(double level, FieldUnit<Speed> unit) {
         String bias = rateIfSealLeaks()
-                .map(rate -> "; the seal may leak: the rate may be as low as " + rate.text(unit))
+                .map(rate -> "; " + seal + ": the rate may be as low as " + rate.text(unit))
                 .orElse("");
-        return Uncertainty.sum(List.of(uncertainty()), scale(unit)).text(level, unit.symbol()) + "; " + label() + bias;
-    }
-
-    private static double scale(FieldUnit<Speed> unit) {
-        return new InfiltrationRate(1).in(unit);
+        double scale = new InfiltrationRate(1).in(unit);
+        return uncertainty().times(scale).text(level, unit.symbol()) + "; " + label() + bias;
     }
 
     /** {@return a table of the terms for people: name, kind, spread, relative sensitivity, what it adds in per cent, basis} */
     public String table() {
-        StringBuilder table = new StringBuilder();
-        for (Line line : lines) {
-            double share =
-                    run.relativeSensitivity(line.kind()) * line.term().spread().standardUncertainty();
-            table.append(String.format(
-                    Locale.ROOT,
-                    "%-32s %-16s %-28s %2d %10s %%  %s%n",
-                    line.term().name(),
-                    line.kind(),
-                    line.term().spread() + " " + line.kind().unit(),
-                    line.kind().sensitivity(),
-                    Rounding.digits(100 * Math.abs(share), 2),
-                    line.term().basis()));
-        }
-        return table.append("left out: ").append(String.join(", ", leftOut())).toString();
+        return words().table();
     }
 
     /** {@return the rate for people in mm/h with its 95 % expanded uncertainty and what that rests on} */

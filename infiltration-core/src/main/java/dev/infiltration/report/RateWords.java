@@ -6,6 +6,9 @@ import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Ring;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.rate.Uncertainty;
+import dev.infiltration.rate.UncertaintyBudget;
+import dev.infiltration.summary.LocationRate;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.UnitSystem;
@@ -20,6 +23,11 @@ import javax.measure.quantity.Speed;
  * @param other the other system's unit
  */
 record RateWords(FieldUnit<Speed> own, FieldUnit<Speed> other) {
+
+    /** What a ± beside a location's rate is. */
+    static final String PLUS_MINUS = "± is the expanded uncertainty (95 %): " + UncertaintyBudget.INSTRUMENTS_ONLY;
+
+    private static final double LEVEL = 0.95;
 
     private static final RateWords SI = new RateWords(FieldUnit.MILLIMETRE_PER_HOUR, FieldUnit.INCH_PER_HOUR);
     private static final RateWords INCH_POUND = new RateWords(FieldUnit.INCH_PER_HOUR, FieldUnit.MILLIMETRE_PER_HOUR);
@@ -43,6 +51,19 @@ record RateWords(FieldUnit<Speed> own, FieldUnit<Speed> other) {
     /** {@return a rate: {@code 100 in/h (2540 mm/h)}} */
     String text(InfiltrationRate rate) {
         return rate.text(own) + " (" + rate.text(other) + ")";
+    }
+
+    /** {@return what a location comes to, a measured rate with its uncertainty: {@code 100.0 ± 1.2 in/h (2540 ± 31 mm/h)}} */
+    String text(LocationRate location) {
+        return location.uncertainty()
+                .filter(uncertainty -> uncertainty.standardUncertainty() > 0)
+                .map(uncertainty -> text(uncertainty, own) + " (" + text(uncertainty, other) + ")")
+                .orElseGet(() -> text(location.outcome()));
+    }
+
+    private static String text(Uncertainty rate, FieldUnit<Speed> unit) {
+        double scale = new InfiltrationRate(1).in(unit);
+        return rate.times(scale).plusMinus(LEVEL) + " " + unit.symbol();
     }
 
     /** {@return an outcome: a rate, {@code at most} or {@code at least} so much, or why there is none} */

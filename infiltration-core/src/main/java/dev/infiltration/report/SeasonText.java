@@ -118,8 +118,12 @@ public final class SeasonText {
         line("  ", visit.method().map(TestMethod::verification).orElse("no rule of a method was judged"));
         findings(findingsByVisit.getOrDefault(review.placeOf(visit), List.of()));
         RateWords words = RateWords.of(visit);
-        for (LocationRate location : locationsByVisit.getOrDefault(visit, List.of())) {
-            line("  ", location.location() + ": " + words.text(location.outcome()) + restsOn(location));
+        List<LocationRate> locations = locationsByVisit.getOrDefault(visit, List.of());
+        for (LocationRate location : locations) {
+            line("  ", location.location() + ": " + words.text(location) + restsOn(location));
+        }
+        if (locations.stream().anyMatch(location -> location.outcome().rate().isPresent())) {
+            line("  ", RateWords.PLUS_MINUS);
         }
         line("  ", figures(surface, words));
     }

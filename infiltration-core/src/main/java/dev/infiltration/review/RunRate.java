@@ -6,6 +6,8 @@ import dev.infiltration.check.PouringAt;
 import dev.infiltration.field.Place;
 import dev.infiltration.rate.RateConstant;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.rate.Uncertainty;
+import dev.infiltration.rate.UncertaintyBudget;
 import java.util.Optional;
 
 /**
@@ -20,5 +22,18 @@ public record RunRate(PouringAt run, Place where, RateOutcome outcome) {
     /** {@return the constant that the rate or its bound was worked with; empty where there is neither} */
     public Optional<RateConstant> constant() {
         return outcome.figure().isPresent() ? run.constant() : Optional.empty();
+    }
+
+    /** {@return what the rate's uncertainty rests on, term by term, from the book's own instruments; empty unless measured} */
+    public Optional<UncertaintyBudget> budget() {
+        return run.budget();
+    }
+
+    /**
+     * {@return the rate's uncertainty in mm/h}, {@link UncertaintyBudget#INSTRUMENTS_ONLY}; worked anew each time; empty unless
+     * measured
+     */
+    public Optional<Uncertainty> uncertainty() {
+        return budget().map(UncertaintyBudget::uncertainty);
     }
 }

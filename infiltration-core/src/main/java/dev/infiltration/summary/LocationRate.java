@@ -9,11 +9,14 @@ import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Word;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.rate.Uncertainty;
+import dev.infiltration.rate.UncertaintyBudget;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What a location comes to at a visit: the mean of the first runs that the method counts, in the last series with a run of
@@ -26,8 +29,15 @@ import java.util.Optional;
  * @param outcome  the rate, a bound, or none
  * @param runs     the number of runs that the figure rests on
  * @param from     what the figure rests on
+ * @param counted  the runs, or the prewetting, that the figure rests on
  */
-public record LocationRate(VisitAt visit, String location, RateOutcome outcome, int runs, Source from) {
+public record LocationRate(
+        VisitAt visit, String location, RateOutcome outcome, int runs, Source from, List<PouringAt> counted) {
+
+    /** Copies the list. */
+    public LocationRate {
+        counted = List.copyOf(counted);
+    }
 
     /** What a figure rests on. */
     public enum Source implements Word {
@@ -75,10 +85,11 @@ public record LocationRate(VisitAt visit, String location, RateOutcome outcome, 
         List<PouringAt> runs = runsThatCount(book.series(tests.get(0)), visit);
         List<RateOutcome> outcomes = runs.stream().map(PouringAt::outcome).toList();
         RateOutcome mean = Outcomes.join(outcomes, Figures::mean);
-        int used = (int) outcomes.stream()
-                .filter(outcome -> outcome.figure().isPresent())
-                .count();
-        return new LocationRate(visit, location, mean, used, Source.RUNS);
+        List<PouringAt> used = IntStream.range(0, runs.size())
+                .filter(i -> outcomes.get(i).figure().isPresent())
+                .mapToObj(runs::get)
+                .toList();
+        return new LocationRate(visit, location, mean, used.size(), Source.RUNS, used);
     }
 
     /** The first runs of the visit's last series, up to the visit's last run; of a series with void runs alone, those. */
@@ -107,13 +118,28 @@ public record LocationRate(VisitAt visit, String location, RateOutcome outcome, 
 
     /** Of several discontinued prewettings the last; one that drained or is void says nothing of the rate. */
     private static LocationRate fromPreWetting(VisitAt visit, String location, List<Series> series) {
-        RateOutcome outcome = series.stream()
+        Optional<PouringAt> preWetting = series.stream()
                 .flatMap(each -> each.records().stream())
                 .filter(record -> record.test().visit() == visit && !record.isRun())
                 .filter(preWet -> preWet.pouring().isStopped())
-                .reduce((earlier, later) -> later)
-                .map(PouringAt::outcome)
-                .orElse(new RateOutcome.Withheld(List.of()));
-        return new LocationRate(visit, location, outcome, 0, Source.PREWETTING);
+                .reduce((earlier, later) -> later);
+        RateOutcome outcome = preWetting.map(PouringAt::outcome).orElse(new RateOutcome.Withheld(List.of()));
+        List<PouringAt> counted =
+                outcome.figure().isPresent() ? preWetting.stream().toList() : List.of();
+        return new LocationRate(visit, location, outcome, 0, Source.PREWETTING, counted);
+    }
+
+    /**
+     * {@return the rate's uncertainty in mm/h}, {@link UncertaintyBudget#INSTRUMENTS_ONLY}: what its runs share does not
+     * average out; empty unless it was measured
+     */
+    public Optional<Uncertainty> uncertainty() {
+        List<Uncertainty> each = counted.stream()
+                .flatMap(run -> run.budget().stream())
+                .map(UncertaintyBudget::uncertainty)
+                .toList();
+        return outcome.rate().isEmpty() || each.isEmpty() || each.size() < counted.size()
+                ? Optional.empty()
+                : Optional.of(Uncertainty.mean(each));
     }
 }

@@ -92,7 +92,7 @@ class UncertaintyPageTest {
                                 .toList())
                 .withElapsed("A1 run 1, watch", Reading.of("60.0", FieldUnit.SECOND))
                 .with(RingTerm.END_POINT, Term.of("A1 run 1, end", 0, Spread.rectangular(2)))
-                .withSealLosing(0.01);
+                .withSeal(new LeakBias(0.01));
         String text = budget + "\n\n" + budget.table().replace(System.lineSeparator(), "\n");
         return text.lines()
                 .map(line -> line.isEmpty() ? "\n" : "    " + line + "\n")

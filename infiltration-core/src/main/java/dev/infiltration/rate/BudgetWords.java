@@ -1,0 +1,53 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.rate;
+
+import dev.infiltration.rate.UncertaintyBudget.Line;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** A budget told to people: what it rests on, what it leaves out, and a table of its terms. */
+record BudgetWords(RunAmounts run, @Nullable LeakBias seal, List<Line> lines) {
+
+    List<String> leftOut() {
+        Stream<String> kinds =
+                Stream.of(RingTerm.values()).filter(kind -> !holds(kind)).map(RingTerm::toString);
+        return Stream.concat(kinds, seal == null ? Stream.of("seal") : Stream.empty())
+                .toList();
+    }
+
+    private boolean holds(RingTerm kind) {
+        return lines.stream().anyMatch(line -> line.kind() == kind);
+    }
+
+    String label() {
+        if (lines.isEmpty()) {
+            return "no term stated";
+        }
+        return holds(RingTerm.END_POINT)
+                ? "instruments and end point; seal not included"
+                : UncertaintyBudget.INSTRUMENTS_ONLY;
+    }
+
+    String table() {
+        StringBuilder table = new StringBuilder();
+        lines.forEach(line -> table.append(row(line)));
+        return table.append("left out: ").append(String.join(", ", leftOut())).toString();
+    }
+
+    private String row(Line line) {
+        Spread spread = line.term().spread();
+        double share = run.relativeSensitivity(line.kind()) * spread.standardUncertainty();
+        return String.format(
+                Locale.ROOT,
+                "%-32s %-16s %-28s %2d %10s %%  %s%n",
+                line.term().name(),
+                line.kind(),
+                spread + " " + line.kind().unit(),
+                line.kind().sensitivity(),
+                Rounding.digits(100 * Math.abs(share), 2),
+                line.term().basis());
+    }
+}

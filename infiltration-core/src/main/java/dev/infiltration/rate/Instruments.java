@@ -1,0 +1,153 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.rate;
+
+import dev.infiltration.field.Instrument;
+import dev.infiltration.field.Instrument.Kind;
+import dev.infiltration.field.Pouring;
+import dev.infiltration.field.Ring;
+import dev.infiltration.method.Basis;
+import dev.infiltration.method.TestMethod;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.InfiltrationRate;
+import dev.infiltration.units.Reading;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import javax.measure.Quantity;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The instruments that a test was made with, as far as they are named, and what they make uncertain.
+ *
+ * <table>
+ * <caption>What each term rests on, the first that there is</caption>
+ * <tr><th>term</th><th>rests on</th></tr>
+ * <tr><td>a reading of mass, diameter, time or water temperature</td><td>the resolution stated with it, the resolution of
+ * the instrument named, the last digit written</td></tr>
+ * <tr><td>the balance's own error</td><td>its tolerance, the accuracy that the method asks of a balance</td></tr>
+ * <tr><td>the error of tape, watch and thermometer</td><td>their tolerance; else none</td></tr>
+ * </table>
+ *
+ * <p>Of several instruments of a kind the coarsest counts, for nobody wrote which was used. A balance that is not named is
+ * taken to be the same one everywhere, so that its error never averages out. Reaction, end point and seal have no default,
+ * for no published figure was found.
+ *
+ * <pre>{@code
+ * Instruments instruments = Instruments.of(book.instruments()).withMethod(Methods.unitPavement());
+ * instruments.budget("V1, A1, run 1", RateEquation.asPublished(), ring, run)
+ *         .ifPresent(budget -> System.out.println(budget.table()));
+ * }</pre>
+ *
+ * @param named  the instruments; those of other kinds, or without resolution and tolerance, tell nothing
+ * @param method what was asked of the balance; null when that is not known
+ */
+public record Instruments(List<Instrument> named, @Nullable TestMethod method) {
+
+    /** An amount that an instrument or a method states, with whose it is. */
+    record Stated<Q extends Quantity<Q>>(Reading<Q> amount, String whose, Basis basis) {}
+
+    /** Copies the list. */
+    public Instruments {
+        named = List.copyOf(named);
+    }
+
+    /**
+     * {@return some instruments, no method known}
+     *
+     * @param named the instruments
+     */
+    public static Instruments of(List<Instrument> named) {
+        return new Instruments(named, null);
+    }
+
+    /**
+     * {@return these instruments, used by a method}
+     *
+     * @param method the method
+     */
+    public Instruments withMethod(TestMethod method) {
+        return new Instruments(named, Objects.requireNonNull(method, "method"));
+    }
+
+    /**
+     * {@return the budget of a measured rate}; empty where there is none, or a number of it is beyond all measure
+     *
+     * @param name     names the prewetting or run: terms of that name are its own, and average out over others
+     * @param equation the equation that gives the rate
+     * @param ring     the ring; its terms go by its id
+     * @param pouring  the prewetting or run
+     */
+    public Optional<UncertaintyBudget> budget(String name, RateEquation equation, Ring ring, Pouring pouring) {
+        return equation.rate(ring, pouring).rate().flatMap(rate -> budget(name, equation, rate, ring, pouring));
+    }
+
+    private Optional<UncertaintyBudget> budget(
+            String name, RateEquation equation, InfiltrationRate rate, Ring ring, Pouring pouring) {
+        Reading<Time> elapsed = Objects.requireNonNull(pouring.elapsed());
+        double kilograms = equation.infiltrated(ring, pouring);
+        double millimetres = RateEquation.meanDiameter(ring);
+        double seconds = elapsed.in(FieldUnit.SECOND);
+        if (!RunAmounts.areUsable(kilograms, millimetres, seconds)) {
+            return Optional.empty();
+        }
+        InstrumentTerms terms = new InstrumentTerms(this);
+        terms.addWater(name, pouring);
+        terms.addDiameters(ring);
+        terms.addElapsed(name, elapsed);
+        return terms.lines()
+                .map(UncertaintyBudget.of(rate, kilograms, millimetres, seconds)::with)
+                .filter(budget -> budget.uncertainty().isWithinMeasure());
+    }
+
+    /**
+     * {@return a budget with the density of water whose temperature was read}: what resolution and tolerance of the
+     * thermometer leave open, within 0 and 60 °C
+     *
+     * @param budget      the budget
+     * @param name        names the reading
+     * @param temperature the temperature as it was read
+     */
+    public UncertaintyBudget withWater(UncertaintyBudget budget, String name, Reading<Temperature> temperature) {
+        Thermometer thermometer = new Thermometer(this, temperature);
+        return budget.withWater(name, thermometer.coldest(), thermometer.warmest());
+    }
+
+    /** The coarsest resolution of the instruments of a kind; null when none states one. */
+    <Q extends Quantity<Q>> @Nullable Stated<Q> resolution(Kind kind, Class<Q> quantity) {
+        return widest(kind, quantity, Instrument::resolution, "resolution of ");
+    }
+
+    /** The widest tolerance of the instruments of a kind; null when none states one. */
+    <Q extends Quantity<Q>> @Nullable Stated<Q> tolerance(Kind kind, Class<Q> quantity) {
+        return widest(kind, quantity, Instrument::tolerance, "tolerance of ");
+    }
+
+    /** The first instrument of a kind, in words. */
+    String first(Kind kind) {
+        return named.stream()
+                .filter(instrument -> instrument.kind() == kind)
+                .findFirst()
+                .map(instrument -> kind.word() + " " + instrument.id())
+                .orElse(kind.word() + " not named");
+    }
+
+    private <Q extends Quantity<Q>> @Nullable Stated<Q> widest(
+            Kind kind, Class<Q> quantity, Function<Instrument, @Nullable Reading<?>> stated, String what) {
+        Stated<Q> widest = null;
+        for (Instrument instrument : named) {
+            Reading<?> any = instrument.kind() == kind ? stated.apply(instrument) : null;
+            Reading<Q> amount = any == null
+                    ? null
+                    : any.as(quantity).filter(Reading::isPositive).orElse(null);
+            if (amount != null && (widest == null || amount.compareAmount(widest.amount()) > 0)) {
+                String whose = kind.word() + " " + instrument.id();
+                widest = new Stated<>(amount, whose, new Basis(what + whose, "", Basis.Trust.USER));
+            }
+        }
+        return widest;
+    }
+}

@@ -1,0 +1,52 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.rate;
+
+import dev.infiltration.units.InfiltrationRate;
+
+/**
+ * What a leaking seal does to a rate: water that went under the ring counts as infiltrated, so the rate only ever comes out
+ * too high. A bias to one side, shown apart and never part of a ±.
+ *
+ * @param share the share of the water that may have gone so at most, 0 to 1
+ */
+public record LeakBias(double share) {
+
+    /**
+     * Checks the share.
+     *
+     * @throws IllegalArgumentException if it is not 0 to 1
+     */
+    public LeakBias {
+        if (!(share >= 0 && share <= 1)) {
+            throw new IllegalArgumentException("share: allowed 0 to 1, found " + share);
+        }
+    }
+
+    /**
+     * {@return the bias of a leak that flows at a rate}: all of the water at most
+     *
+     * @param kilogramsPerSecond the leak, 0 or more
+     * @param kilograms          mass of water poured
+     * @param seconds            time to infiltrate
+     * @throws IllegalArgumentException if the leak is negative or a number is none
+     */
+    public static LeakBias ofFlow(double kilogramsPerSecond, double kilograms, double seconds) {
+        return new LeakBias(Math.min(1, kilogramsPerSecond * seconds / kilograms));
+    }
+
+    /**
+     * {@return the least that a rate would be}
+     *
+     * @param rate the rate as it came out
+     */
+    public InfiltrationRate least(InfiltrationRate rate) {
+        return new InfiltrationRate(rate.millimetresPerHour() * (1 - share));
+    }
+
+    /** {@return the bias for people} */
+    @Override
+    public String toString() {
+        return "the seal may leak up to " + Rounding.digits(100 * share, 2) + " % of the water";
+    }
+}

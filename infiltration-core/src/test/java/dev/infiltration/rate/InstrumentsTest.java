@@ -1,0 +1,247 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.rate;
+
+import static dev.infiltration.Amounts.at;
+import static dev.infiltration.Amounts.celsius;
+import static dev.infiltration.Amounts.fahrenheit;
+import static dev.infiltration.Amounts.g;
+import static dev.infiltration.Amounts.in;
+import static dev.infiltration.Amounts.kg;
+import static dev.infiltration.Amounts.lb;
+import static dev.infiltration.Amounts.litres;
+import static dev.infiltration.Amounts.mm;
+import static dev.infiltration.Amounts.s;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.infiltration.field.Instrument;
+import dev.infiltration.field.Instrument.Kind;
+import dev.infiltration.field.Pour;
+import dev.infiltration.field.Pouring.End;
+import dev.infiltration.field.Ring;
+import dev.infiltration.field.TestRun;
+import dev.infiltration.field.WaterReading;
+import dev.infiltration.method.Methods;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.Reading;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.measure.quantity.Length;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Which step, tolerance and requirement each term of a budget rests on. Half-widths are derived from the readings. */
+class InstrumentsTest {
+
+    private static final Ring RING = Ring.of("R1").withInsideDiameter(mm("300"));
+    private static final TestRun RUN = run(kg("18.00"));
+    private static final Instruments NONE = Instruments.of(List.of());
+
+    private static TestRun run(WaterReading water) {
+        return TestRun.of(at("07:10"), water, s("60.0"), End.DRAINED);
+    }
+
+    private static Instrument named(String id, Kind kind, Reading<?> resolution, Reading<?> tolerance) {
+        return Instrument.of(id).withKind(kind).withResolution(resolution).withTolerance(tolerance);
+    }
+
+    private static Instruments with(Kind kind, Reading<?> resolution, Reading<?> tolerance) {
+        return Instruments.of(List.of(named("X", kind, resolution, tolerance)));
+    }
+
+    private static UncertaintyBudget budget(Instruments instruments, Ring ring, TestRun run) {
+        return instruments
+                .budget("run 1", RateEquation.asPublished(), ring, run)
+                .orElseThrow();
+    }
+
+    /** Each term in words: name, spread, basis. */
+    private static List<String> terms(UncertaintyBudget budget) {
+        return budget.measurement().terms().stream()
+                .map(term -> term.name() + " " + term.spread() + " " + term.basis())
+                .toList();
+    }
+
+    @Test
+    void withoutInstrumentsTheDigitsWrittenCount() {
+        assertEquals(
+                List.of(
+                        "run 1, water rectangular ±0.0050 last digit written (derived)",
+                        "ring R1, diameter 1 rectangular ±0.50 last digit written (derived)",
+                        "run 1, watch rectangular ±0.050 last digit written (derived)"),
+                terms(budget(NONE, RING, RUN)));
+    }
+
+    @Test
+    void methodAsksForAnAccurateBalance() {
+        assertEquals(
+                "balance not named, 10 g rectangular ±0.010 ASTM C1701/C1701M, 6.2, 8.3 (memory)",
+                terms(budget(NONE.withMethod(Methods.unitPavement()), RING, RUN))
+                        .get(1));
+        assertEquals(
+                "balance not named, 0.02 lb rectangular ±0.0091 ASTM C1701/C1701M, 6.2, 8.3 (memory)",
+                terms(budget(NONE.withMethod(Methods.unitPavement()), RING, run(lb("40.00"))))
+                        .get(1));
+        Instruments named = with(Kind.BALANCE, null, null).withMethod(Methods.unitPavement());
+        assertTrue(terms(budget(named, RING, RUN)).get(1).startsWith("balance X, 10 g "), "it is that balance's error");
+    }
+
+    @Test
+    void instrumentsNamedGoBeforeDigitsAndMethod() {
+        Instruments instruments = Instruments.of(List.of(
+                        named("B1", Kind.BALANCE, g("20").mass(), g("30").mass()),
+                        named("L1", Kind.TAPE, mm("2"), mm("1.5")),
+                        named("W1", Kind.WATCH, s("0.2"), s("0.4"))))
+                .withMethod(Methods.unitPavement());
+        assertEquals(
+                List.of(
+                        "run 1, water rectangular ±0.010 resolution of balance B1 (user)",
+                        "balance B1 rectangular ±0.030 tolerance of balance B1 (user)",
+                        "ring R1, diameter 1 rectangular ±1.0 resolution of tape L1 (user)",
+                        "tape L1 rectangular ±1.5 tolerance of tape L1 (user)",
+                        "run 1, watch rectangular ±0.10 resolution of watch W1 (user)",
+                        "watch W1 rectangular ±0.40 tolerance of watch W1 (user)"),
+                terms(budget(instruments, RING, RUN)));
+    }
+
+    @Test
+    void resolutionStatedWithAReadingGoesBeforeTheInstrument() {
+        Reading<Length> diameter = mm("300").withResolution(new BigDecimal("0.5"));
+        Ring ring = Ring.of("R1").withInsideDiameter(diameter);
+        assertEquals(
+                "ring R1, diameter 1 rectangular ±0.25 resolution stated with the reading (user)",
+                terms(budget(with(Kind.TAPE, mm("2"), null), ring, RUN)).get(1));
+    }
+
+    @Test
+    void ofSeveralInstrumentsTheCoarsestCounts() {
+        Instruments two = Instruments.of(List.of(
+                named("W1", Kind.WATCH, s("0.1"), s("0.5")),
+                named("W2", Kind.WATCH, s("1"), s("0.2")),
+                named("W3", Kind.WATCH, s("-5"), s("0"))));
+        List<String> terms = terms(budget(two, RING, RUN));
+        assertEquals("run 1, watch rectangular ±0.50 resolution of watch W2 (user)", terms.get(2));
+        assertEquals("watch W1 rectangular ±0.50 tolerance of watch W1 (user)", terms.get(3));
+    }
+
+    @Test
+    void resolutionOfAnotherQuantityTellsNothing() {
+        assertEquals(terms(budget(NONE, RING, RUN)), terms(budget(with(Kind.BALANCE, mm("5"), s("3")), RING, RUN)));
+    }
+
+    @Test
+    void eachVesselIsReadTwiceAndTheBalanceIsOne() {
+        TestRun poured = RUN.withWater(null)
+                .withPours(List.of(Pour.of(kg("10.50"), kg("1.5")), Pour.of(kg("10.50"), kg("1.5"))));
+        UncertaintyBudget budget = budget(with(Kind.BALANCE, null, g("10").mass()), RING, poured);
+        assertEquals(
+                List.of(
+                        "run 1, pour 1 before rectangular ±0.0050 last digit written (derived)",
+                        "balance X rectangular ±0.010 tolerance of balance X (user)",
+                        "run 1, pour 1 after rectangular ±0.050 last digit written (derived)",
+                        "run 1, pour 2 before rectangular ±0.0050 last digit written (derived)",
+                        "run 1, pour 2 after rectangular ±0.050 last digit written (derived)"),
+                terms(budget).subList(0, 5));
+    }
+
+    @Test
+    void volumeIsReadAtTheVesselNotTheBalance() {
+        Instruments balance = with(Kind.BALANCE, g("1").mass(), g("10").mass()).withMethod(Methods.unitPavement());
+        assertEquals(
+                List.of(
+                        "run 1, water rectangular ±0.050 last digit written (derived)",
+                        "ring R1, diameter 1 rectangular ±0.50 last digit written (derived)"),
+                terms(budget(balance, RING, run(litres("18.0")))).subList(0, 2));
+    }
+
+    /** Four diameters 298, 301, 299, 302 mm: s² = 10/3, u = √(10/12) (JCGM 100, 4.2.3; derived). */
+    @Test
+    void diametersReadAcrossCountByTheirSpread() {
+        List<Reading<Length>> four = Stream.of("298", "301", "299", "302")
+                .map(dev.infiltration.Amounts::mm)
+                .toList();
+        Ring mean = Ring.of("R1").withInsideDiameters(four);
+        assertEquals(
+                List.of(
+                        "ring R1, diameter 4 rectangular ±0.13 last digit written (derived)",
+                        "ring R1, roundness student u = 0.91 JCGM 100:2008, 4.2.3 (derived)"),
+                terms(budget(NONE, mean, RUN)).subList(4, 6));
+        Ring chosen = mean.withInsideDiameter(mm("300"));
+        assertEquals(
+                List.of(
+                        "ring R1, diameter 1 rectangular ±0.50 last digit written (derived)",
+                        "ring R1, roundness student u = 0.91 JCGM 100:2008, 4.2.3 (derived)"),
+                terms(budget(NONE, chosen, RUN)).subList(1, 3));
+        Ring wrong = chosen.withInsideDiameters(List.of(mm("298"), mm("-302")));
+        assertEquals(3, terms(budget(NONE, wrong, RUN)).size(), "a diameter that is none tells nothing");
+    }
+
+    @Test
+    void inchesAndPoundsCountInTheirOwnSteps() {
+        Ring ring = Ring.of("R2").withInsideDiameter(in("12.00"));
+        UncertaintyBudget budget = budget(with(Kind.TAPE, in("0.05"), null), ring, run(lb("40.00")));
+        assertEquals(
+                List.of(
+                        "run 1, water rectangular ±0.0023 last digit written (derived)",
+                        "ring R2, diameter 1 rectangular ±0.64 resolution of tape X (user)"),
+                terms(budget).subList(0, 2));
+    }
+
+    @Test
+    void onlyAMeasuredRateHasABudget() {
+        assertEquals(
+                Optional.empty(), NONE.budget("run 1", RateEquation.asPublished(), RING, RUN.withEnd(End.STOPPED)));
+        assertEquals(Optional.empty(), NONE.budget("run 1", RateEquation.asPublished(), Ring.of("R"), RUN));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({
+        "18.00, 1e400, 300",
+        "1e-400, 60, 300",
+        "18, 60, 1e170",
+        "1e200, 60, 300",
+        "18, 60e200, 300",
+        "1e-999999999, 1, 1"
+    })
+    void numbersBeyondAllMeasureGiveNoBudget(String kilograms, String seconds, String millimetres) {
+        Ring ring = Ring.of("R1").withInsideDiameter(mm(millimetres));
+        TestRun run = run(kg(kilograms)).withElapsed(s(seconds));
+        NONE.budget("run 1", RateEquation.asPublished(), ring, run)
+                .ifPresent(budget ->
+                        assertTrue(Double.isFinite(budget.uncertainty().expanded(0.95)), budget.toString()));
+        Instruments coarse = with(Kind.BALANCE, Reading.of("1e400", FieldUnit.KILOGRAM), null);
+        assertEquals(Optional.empty(), coarse.budget("run 1", RateEquation.asPublished(), RING, RUN));
+        Ring apart = RING.withInsideDiameters(List.of(mm("1e300"), mm("1"), mm("1"), mm("1")));
+        assertEquals(Optional.empty(), NONE.budget("run 1", RateEquation.asPublished(), apart, RUN));
+    }
+
+    /** CIPM table (Tanaka et al. 2001, seen): 998.4079 and 998.2067 kg/m³ at 19 and 20 °C: half the range over 1000. */
+    @Test
+    void thermometerLeavesTheDensityOpen() {
+        UncertaintyBudget read = budget(NONE, RING, RUN);
+        Instruments half = with(Kind.THERMOMETER, celsius("0.4"), celsius("0.3"));
+        assertEquals(1.006e-4, density(half.withWater(read, "water", celsius("19.5"))), 2e-7);
+        assertEquals(
+                1.006e-4, density(NONE.withWater(read, "water", celsius("19.5").withResolution(BigDecimal.ONE))), 2e-7);
+        UncertaintyBudget fahrenheit =
+                with(Kind.THERMOMETER, fahrenheit("1.8"), null).withWater(read, "water", fahrenheit("67.1"));
+        assertEquals(1.006e-4, density(fahrenheit), 2e-7);
+    }
+
+    @Test
+    void waterStaysWithinItsRange() {
+        UncertaintyBudget read = budget(NONE, RING, RUN);
+        Instruments coarse = with(Kind.THERMOMETER, celsius("500"), null);
+        double whole = (Water.at(4).density() - Water.at(60).density()) / 2000;
+        assertEquals(whole, density(coarse.withWater(read, "water", celsius("20"))), 1e-7);
+    }
+
+    private static double density(UncertaintyBudget budget) {
+        List<Term> terms = budget.measurement().terms();
+        return terms.get(terms.size() - 1).spread().width();
+    }
+}
