@@ -14,7 +14,12 @@ import dev.infiltration.field.Place;
 import dev.infiltration.field.Problem;
 import dev.infiltration.field.ReadBook;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.summary.Criterion;
+import dev.infiltration.summary.Decision;
 import dev.infiltration.summary.LocationRate;
+import dev.infiltration.summary.RateSummary;
+import dev.infiltration.summary.Sample;
+import dev.infiltration.summary.Specification;
 import dev.infiltration.summary.SurfaceRate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -42,13 +47,16 @@ public final class Review {
     private final List<RunRate> runs = new ArrayList<>();
     private final Map<String, RunRate> runsByPointer = new HashMap<>();
     private final List<LocationRate> locations = new ArrayList<>();
+    private final Map<VisitAt, List<LocationRate>> locationsByVisit = new HashMap<>();
     private final List<SurfaceRate> surfaces = new ArrayList<>();
     private final Gaps gaps;
+    private final Specification specification;
 
     private Review(CheckedBook checked, List<Problem> problems, Gaps gaps) {
         this.book = checked.book();
         this.problems = problems;
         this.gaps = gaps;
+        this.specification = Specification.none();
         this.policyChanges = checked.changes();
         this.findings = checked.findings().stream()
                 .map(finding -> gaps.isEmpty()
@@ -59,8 +67,23 @@ public final class Review {
             visit.tests().forEach(this::addRuns);
             List<LocationRate> rates = LocationRate.of(checked, visit);
             locations.addAll(rates);
+            locationsByVisit.put(visit, List.copyOf(rates));
             surfaces.add(SurfaceRate.of(visit, rates));
         }
+    }
+
+    private Review(Review other, Specification specification) {
+        this.book = other.book;
+        this.problems = other.problems;
+        this.findings = other.findings;
+        this.policyChanges = other.policyChanges;
+        this.runs.addAll(other.runs);
+        this.runsByPointer.putAll(other.runsByPointer);
+        this.locations.addAll(other.locations);
+        this.locationsByVisit.putAll(other.locationsByVisit);
+        this.surfaces.addAll(other.surfaces);
+        this.gaps = other.gaps;
+        this.specification = specification;
     }
 
     private void addRuns(TestAt test) {
@@ -98,6 +121,20 @@ public final class Review {
     public static Review of(ReadBook read, Checker checker) {
         Objects.requireNonNull(checker, "checker");
         return new Review(checker.check(read.book().orElse(FieldBook.empty())), read.problems(), read.gaps());
+    }
+
+    /**
+     * {@return this review with what its surfaces must come up to}
+     *
+     * @param specification criteria, actions, and the risk that tests are planned by
+     */
+    public Review judgedBy(Specification specification) {
+        return new Review(this, Objects.requireNonNull(specification, "specification"));
+    }
+
+    /** {@return what the surfaces must come up to; nothing unless it was given} */
+    public Specification specification() {
+        return specification;
     }
 
     /** {@return the book} */
@@ -180,5 +217,53 @@ public final class Review {
     /** {@return one row for every visit} */
     public List<SurfaceRate> surfaces() {
         return List.copyOf(surfaces);
+    }
+
+    /** The place of a test of this review, as the document counts. */
+    Place placeOf(TestAt test) {
+        return test.place().in(gaps);
+    }
+
+    /**
+     * {@return the location rows of a visit}
+     *
+     * @param visit a visit of this review
+     */
+    public List<LocationRate> locations(VisitAt visit) {
+        return locationsByVisit.getOrDefault(visit, List.of());
+    }
+
+    /**
+     * {@return the surface as it was found at a visit: figures, intervals, what must be known beside them}
+     *
+     * @param visit a visit of this review
+     */
+    public RateSummary summary(VisitAt visit) {
+        return RateSummary.of(Sample.of(visit, locations(visit)));
+    }
+
+    /** {@return a decision for every visit with a test and every criterion, in that order} */
+    public List<VisitDecision> decisions() {
+        return specification.criteria().isEmpty() ? List.of() : new Decisions(this).all();
+    }
+
+    /**
+     * {@return the decision on a surface as it was found at a visit}
+     *
+     * @param visit     a visit of this review
+     * @param criterion what it must come up to
+     */
+    public Decision decision(VisitAt visit, Criterion criterion) {
+        return new Decisions(this).of(visit, criterion);
+    }
+
+    /** {@return what the user's table of actions asks for, a visit each} */
+    public List<VisitAction> actions() {
+        return specification.actions().rows().isEmpty() ? List.of() : new Decisions(this).actions();
+    }
+
+    /** {@return a history for every surface with a dated figure, in order of first mention} */
+    public List<SurfaceHistory> histories() {
+        return SurfaceHistory.of(this);
     }
 }

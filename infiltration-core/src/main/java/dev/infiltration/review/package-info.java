@@ -1,7 +1,8 @@
 // SPDX-FileCopyrightText: The infiltration library contributors
 // SPDX-License-Identifier: Apache-2.0
 /**
- * All of it over a book, joined: problems, findings, outcomes of runs, rows of locations and surfaces.
+ * All of it over a book, joined: problems, findings, outcomes of runs, rows of locations and surfaces, decisions, and the
+ * history of each surface.
  *
  * <p>Nothing is thrown at records. Places count as the document counts, entries that could not be read included.
  *

@@ -1,0 +1,175 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.review;
+
+import dev.infiltration.check.VisitAt;
+import dev.infiltration.compare.McNemar;
+import dev.infiltration.compare.PairedComparison;
+import dev.infiltration.compare.Recovery;
+import dev.infiltration.field.Maintenance;
+import dev.infiltration.summary.Criterion;
+import dev.infiltration.summary.LocationRate;
+import dev.infiltration.units.InfiltrationRate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What maintenance did to a surface: the last visit before it against the first after it, location by location.
+ *
+ * <p>Only locations measured at both visits are compared, and only those worked on where every entry names its locations.
+ * Bounds make no ratio and are left out; visits of different methods are not compared at all. Both is said.
+ */
+public final class BeforeAfter {
+
+    private final List<Maintenance> maintenance;
+    private final VisitAt before;
+    private final VisitAt after;
+    private final @Nullable VisitAt first;
+    private final Map<String, Double> ratesBefore;
+    private final Map<String, Double> ratesAfter;
+    private final Map<String, Double> ratesFirst;
+    private final List<String> locations;
+    private final List<String> leftOut;
+
+    private BeforeAfter(Review review, List<Maintenance> maintenance, Visits visits) {
+        this.maintenance = maintenance;
+        this.before = visits.before();
+        this.after = visits.after();
+        this.first = visits.first();
+        this.ratesBefore = measured(review, before);
+        this.ratesAfter = measured(review, after);
+        this.ratesFirst = first == null || !isOneMethod(first, before) ? Map.of() : measured(review, first);
+        List<String> both = review.locations(before).stream()
+                .map(LocationRate::location)
+                .filter(location -> isAt(review, after, location) && isWorkedOn(location))
+                .toList();
+        this.locations = isOneMethod()
+                ? both.stream()
+                        .filter(location -> ratesBefore.containsKey(location) && ratesAfter.containsKey(location))
+                        .toList()
+                : List.of();
+        this.leftOut = isOneMethod()
+                ? both.stream()
+                        .filter(location -> !locations.contains(location))
+                        .toList()
+                : List.of();
+    }
+
+    /**
+     * The visits compared.
+     *
+     * @param before the last before the maintenance
+     * @param after  the first after it
+     * @param first  the first of all, which stands for the new surface; null where that is the one before
+     */
+    record Visits(VisitAt before, VisitAt after, @Nullable VisitAt first) {}
+
+    static BeforeAfter of(Review review, List<Maintenance> maintenance, Visits visits) {
+        return new BeforeAfter(review, maintenance, visits);
+    }
+
+    private static Map<String, Double> measured(Review review, VisitAt visit) {
+        Map<String, Double> rates = new LinkedHashMap<>();
+        review.locations(visit)
+                .forEach(location -> location.outcome()
+                        .rate()
+                        .ifPresent(rate -> rates.put(location.location(), rate.millimetresPerHour())));
+        return rates;
+    }
+
+    private static boolean isAt(Review review, VisitAt visit, String location) {
+        return review.locations(visit).stream().anyMatch(each -> each.location().equals(location));
+    }
+
+    private boolean isWorkedOn(String location) {
+        return maintenance.isEmpty()
+                || maintenance.stream()
+                        .map(Maintenance::locations)
+                        .anyMatch(worked -> worked.isEmpty() || worked.contains(location));
+    }
+
+    private boolean isOneMethod() {
+        return isOneMethod(before, after);
+    }
+
+    private static boolean isOneMethod(VisitAt one, VisitAt other) {
+        return SurfaceHistory.methodOf(one).equals(SurfaceHistory.methodOf(other));
+    }
+
+    /** {@return the entries of the book between the two visits; none where only the later visit speaks of maintenance} */
+    public List<Maintenance> maintenance() {
+        return List.copyOf(maintenance);
+    }
+
+    /** {@return the last visit before} */
+    public VisitAt before() {
+        return before;
+    }
+
+    /** {@return the first visit after} */
+    public VisitAt after() {
+        return after;
+    }
+
+    /** {@return ids of the locations compared} */
+    public List<String> locations() {
+        return locations;
+    }
+
+    /** {@return the comparison, without pairs where nothing can be compared} */
+    public PairedComparison comparison() {
+        return PairedComparison.of(rates(ratesBefore, locations), rates(ratesAfter, locations));
+    }
+
+    /** {@return the change in which of these locations pass a criterion} */
+    public McNemar passing(Criterion criterion) {
+        return comparison().passing(rate -> criterion.passes(new InfiltrationRate(rate)));
+    }
+
+    /** {@return the visit that stands for the new surface: the first of all, where it shares method and locations} */
+    public Optional<VisitAt> fresh() {
+        return locationsSinceNew().isEmpty() ? Optional.empty() : Optional.ofNullable(first);
+    }
+
+    /** {@return what share of the loss since new was brought back; absent where there is no value of the new surface} */
+    public Optional<Recovery> recovery() {
+        List<String> all = locationsSinceNew();
+        return all.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Recovery.of(rates(ratesFirst, all), rates(ratesBefore, all), rates(ratesAfter, all)))
+                        .filter(recovery -> Double.isFinite(recovery.share()));
+    }
+
+    private List<String> locationsSinceNew() {
+        return locations.stream().filter(ratesFirst::containsKey).toList();
+    }
+
+    private static double[] rates(Map<String, Double> rates, List<String> locations) {
+        return locations.stream().mapToDouble(rates::get).toArray();
+    }
+
+    /** {@return what must be known beside the comparison} */
+    public List<String> says() {
+        List<String> says = new ArrayList<>();
+        if (!isOneMethod()) {
+            says.add("not compared: tested by " + SurfaceHistory.methodOf(before) + " and by "
+                    + SurfaceHistory.methodOf(after));
+        } else if (locations.isEmpty()) {
+            says.add("not compared: no location was measured at both visits");
+        }
+        if (!leftOut.isEmpty()) {
+            says.add("left out, a bound or no rate: " + String.join(", ", leftOut));
+        }
+        if (maintenance.isEmpty()) {
+            says.add("the book has no entry of the maintenance");
+        }
+        recovery()
+                .ifPresent(recovery -> says.add("visit " + fresh().orElseThrow().subject() + " of "
+                        + fresh().orElseThrow().visit().date() + ", the first, stands for the new surface"));
+        return says;
+    }
+}

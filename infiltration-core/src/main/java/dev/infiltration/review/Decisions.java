@@ -1,0 +1,115 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.review;
+
+import dev.infiltration.check.Bias;
+import dev.infiltration.check.Finding;
+import dev.infiltration.check.VisitAt;
+import dev.infiltration.field.Place;
+import dev.infiltration.field.Visit;
+import dev.infiltration.method.TestMethod;
+import dev.infiltration.summary.Criterion;
+import dev.infiltration.summary.Decision;
+import dev.infiltration.summary.LocationRate;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What a specification says of the visits of a review. */
+final class Decisions {
+
+    private final Review review;
+    /** By visit; of the book where a finding stands in none. */
+    private final Map<Place, List<Finding>> findings;
+
+    private final Map<VisitAt, List<RunRate>> runs;
+
+    Decisions(Review review) {
+        this.review = review;
+        this.findings = review.findings().stream().collect(Collectors.groupingBy(finding -> visitOf(finding.where())));
+        this.runs = review.runs().stream()
+                .collect(Collectors.groupingBy(run -> run.run().test().visit()));
+    }
+
+    private static Place visitOf(Place where) {
+        Place place = where;
+        while (!place.isBook() && !place.isEntryOf(Visit.class)) {
+            place = place.outer();
+        }
+        return place;
+    }
+
+    List<VisitDecision> all() {
+        return judged().flatMap(visit -> review.specification().criteria().stream()
+                        .map(criterion -> new VisitDecision(visit, of(visit, criterion))))
+                .toList();
+    }
+
+    List<VisitAction> actions() {
+        return judged().flatMap(visit -> action(visit).stream()).toList();
+    }
+
+    private Stream<VisitAt> judged() {
+        return review.surfaces().stream()
+                .filter(surface -> surface.planned() > 0)
+                .map(surface -> surface.visit());
+    }
+
+    private Optional<VisitAction> action(VisitAt visit) {
+        LocalDate date = visit.visit().date();
+        return date == null
+                ? Optional.empty()
+                : review.specification()
+                        .actions()
+                        .choose(date, criterion -> of(visit, criterion))
+                        .map(choice -> new VisitAction(visit, choice));
+    }
+
+    Decision of(VisitAt visit, Criterion criterion) {
+        return Decision.of(criterion, review.summary(visit), methodFor(criterion, visit), biases(visit));
+    }
+
+    /** The criterion's own name of the method where the visit's goes by it. */
+    private static String methodFor(Criterion criterion, VisitAt visit) {
+        Optional<TestMethod> method = visit.method();
+        return method.filter(known -> known.isNamed(criterion.method())).isPresent()
+                ? criterion.method()
+                : method.map(TestMethod::id).orElse("an unknown method");
+    }
+
+    /** What the findings do that bear on the tests whose rates and bounds count. */
+    private Set<Bias> biases(VisitAt visit) {
+        Set<String> counting = review.locations(visit).stream()
+                .filter(location -> location.outcome().figure().isPresent())
+                .map(LocationRate::location)
+                .collect(Collectors.toSet());
+        Set<Bias> biases = EnumSet.noneOf(Bias.class);
+        bearing(visit, counting).map(Finding::bias).forEach(biases::add);
+        return biases;
+    }
+
+    private Stream<Finding> bearing(VisitAt visit, Set<String> counting) {
+        List<Finding> near = findings.getOrDefault(review.placeOf(visit), List.of());
+        List<Finding> outside = findings.getOrDefault(Place.BOOK, List.of());
+        List<RunRate> rates = runs.getOrDefault(visit, List.of()).stream()
+                .filter(run -> run.outcome().figure().isPresent())
+                .toList();
+        return Stream.concat(
+                Stream.concat(near.stream(), outside.stream())
+                        .filter(finding -> rates.stream().anyMatch(run -> Bearing.isOn(run, finding))),
+                near.stream().filter(finding -> isOnPreWetting(finding, visit, counting)));
+    }
+
+    /** A discontinued prewetting bounds its location without any run. */
+    private boolean isOnPreWetting(Finding finding, VisitAt visit, Set<String> counting) {
+        return visit.tests().stream()
+                .filter(test ->
+                        test.runs().isEmpty() && counting.contains(test.test().location()))
+                .anyMatch(test -> finding.where().isWithin(review.placeOf(test)));
+    }
+}

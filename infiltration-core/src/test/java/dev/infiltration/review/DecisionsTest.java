@@ -1,0 +1,156 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.review;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.infiltration.field.Event;
+import dev.infiltration.field.Location.Selection;
+import dev.infiltration.field.LocationTest;
+import dev.infiltration.field.TestRun;
+import dev.infiltration.field.Visit;
+import dev.infiltration.summary.ActionTable;
+import dev.infiltration.summary.Criterion;
+import dev.infiltration.summary.Criterion.Form;
+import dev.infiltration.summary.Criterion.Relation;
+import dev.infiltration.summary.Decision;
+import dev.infiltration.summary.Decision.AsStated;
+import dev.infiltration.summary.Specification;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.Reading;
+import java.time.LocalDate;
+import java.time.Period;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Test;
+
+/** Decisions on the visits of invented books. */
+class DecisionsTest {
+
+    private static final Criterion MEAN = criterion(Form.MEAN, "unit-pavement");
+    private static final Criterion EVERY = criterion(Form.EVERY_LOCATION, "unit-pavement");
+
+    private static final Years SIX = Years.random(6).visit("V1", "2026-06-03", 5000, 5100, 5200, 5300, 5400, 5500);
+
+    private static Criterion criterion(Form form, String method) {
+        return Criterion.of(
+                form, Relation.AT_LEAST, Reading.of("2540", FieldUnit.MILLIMETRE_PER_HOUR), method, "invented");
+    }
+
+    private static Decision only(Years years, Criterion criterion) {
+        List<VisitDecision> decisions =
+                years.review().judgedBy(Specification.of(criterion)).decisions();
+        assertEquals(1, decisions.size());
+        return decisions.get(0).decision();
+    }
+
+    @Test
+    void everyCriterionIsJudgedAtEveryVisitWithATest() {
+        Review review =
+                SIX.visit("V2", "2026-07-03").visit("V3", "2026-08-03", 100).review();
+        assertTrue(review.decisions().isEmpty());
+        List<VisitDecision> decisions =
+                review.judgedBy(Specification.of(MEAN, EVERY)).decisions();
+        assertEquals(
+                List.of("V1 MET", "V1 MET", "V3 NOT_MET", "V3 NOT_MET"),
+                decisions.stream()
+                        .map(each ->
+                                each.visit().subject() + " " + each.decision().asStated())
+                        .toList());
+    }
+
+    @Test
+    void randomLocationsCarryADecisionAndTargetedOnesDoNot() {
+        assertTrue(only(SIX, MEAN).isShown());
+        Years targeted = Years.of(Selection.TARGETED, 6).visit("V1", "2026-06-03", 5000, 5100, 5200, 5300, 5400, 5500);
+        Decision decision = only(targeted, MEAN);
+        assertEquals(AsStated.MET, decision.asStated());
+        assertEquals(List.of("the locations do not stand for the surface"), decision.doubts());
+    }
+
+    @Test
+    void criterionGoesByAnyNameOfTheMethod() {
+        assertEquals(AsStated.MET, only(SIX, criterion(Form.MEAN, "C1781")).asStated());
+        assertEquals(
+                AsStated.MET, only(SIX, criterion(Form.MEAN, "Unit-Pavement")).asStated());
+    }
+
+    @Test
+    void criterionOfAnotherMethodIsRefusedUnlessItSaysHow() {
+        Criterion other = criterion(Form.MEAN, "pervious-concrete");
+        Decision refused = only(SIX, other);
+        assertEquals(AsStated.NO_FIGURE, refused.asStated());
+        assertEquals(
+                List.of("refused: the limit belongs to pervious-concrete, the rates to unit-pavement"),
+                refused.doubts());
+        Decision told = only(SIX, other.forOtherMethods("the town judges pavers alike"));
+        assertEquals(AsStated.MET, told.asStated());
+        assertEquals(List.of("limit of pervious-concrete: the town judges pavers alike"), told.says());
+        Decision unknown = only(SIX.last(visit -> visit.withMethod("home-made")), MEAN);
+        assertEquals(
+                List.of("refused: the limit belongs to unit-pavement, the rates to an unknown method"),
+                unknown.doubts());
+    }
+
+    /** A seal that was repaired may have leaked before: the finding raises the rate and the run still counts. */
+    @Test
+    void findingThatRaisesTheRateOfACountingRunPutsAPassInDoubt() {
+        UnaryOperator<TestRun> leak = run -> run.withEvents(List.of(Event.of(Event.Kind.LEAK)));
+        Decision decision = only(SIX.last(visit -> firstRun(visit, leak)), MEAN);
+        assertEquals(AsStated.MET, decision.asStated());
+        assertEquals(List.of("it rests on upper bounds", "findings on the tests raise the rate"), decision.doubts());
+    }
+
+    private static Visit firstRun(Visit visit, UnaryOperator<TestRun> change) {
+        List<LocationTest> tests = new ArrayList<>(visit.tests());
+        LocationTest first = tests.get(0);
+        tests.set(0, first.withRuns(List.of(change.apply(first.runs().get(0)))));
+        return visit.withTests(tests);
+    }
+
+    @Test
+    void findingOnARunThatGivesNoRateDoesNotCount() {
+        UnaryOperator<TestRun> moved = run -> run.withWater(null);
+        Decision decision = only(SIX.last(visit -> firstRun(visit, moved)), MEAN);
+        assertEquals(List.of(), decision.doubts());
+    }
+
+    @Test
+    void firstActionWhoseConditionsHoldIsDueFromTheDayOfTheVisit() {
+        ActionTable table = new ActionTable(List.of(
+                new ActionTable.Row(
+                        "clean locally",
+                        Period.ofDays(30),
+                        List.of(
+                                new ActionTable.Condition(MEAN, AsStated.MET),
+                                new ActionTable.Condition(EVERY, AsStated.NOT_MET))),
+                new ActionTable.Row("no action", Period.ofYears(1), List.of())));
+        Years clogged = Years.random(6).visit("V2", "2026-06-04", 5000, 5100, 5200, 5300, 5400, 500);
+        Review review = clogged.review().judgedBy(Specification.none().withActions(table));
+        VisitAction action = review.actions().get(0);
+        assertEquals("clean locally", action.choice().action());
+        assertEquals(LocalDate.of(2026, 7, 4), action.choice().due());
+        assertFalse(action.choice().isShown(), "one location so low leaves the mean open");
+        assertEquals(
+                "no action",
+                SIX.review()
+                        .judgedBy(Specification.none().withActions(table))
+                        .actions()
+                        .get(0)
+                        .choice()
+                        .action());
+    }
+
+    @Test
+    void actionNeedsADate() {
+        ActionTable table = new ActionTable(List.of(new ActionTable.Row("no action", Period.ofYears(1), List.of())));
+        Years undated = SIX.last(visit -> visit.withDate(null));
+        assertTrue(undated.review()
+                .judgedBy(Specification.none().withActions(table))
+                .actions()
+                .isEmpty());
+    }
+}

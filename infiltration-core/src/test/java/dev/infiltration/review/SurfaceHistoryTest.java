@@ -1,0 +1,185 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.review;
+
+import static dev.infiltration.Amounts.time;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.infiltration.field.FieldBook;
+import dev.infiltration.field.Visit;
+import dev.infiltration.review.SurfaceHistory.Figure;
+import dev.infiltration.summary.Criterion;
+import dev.infiltration.summary.Criterion.Form;
+import dev.infiltration.summary.Criterion.Relation;
+import dev.infiltration.summary.Specification;
+import dev.infiltration.trend.Crossing;
+import dev.infiltration.trend.Stretch;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.Reading;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A surface over the years, in invented books. */
+class SurfaceHistoryTest {
+
+    private static final Years FALLING = Years.random(2)
+            .visit("V1", "2020-06-01", 8000, 6000)
+            .visit("V2", "2021-06-01", 6300, 4500)
+            .visit("V3", "2022-06-01", 4700, 3500)
+            .visit("V4", "2023-06-01", 3700, 2600);
+
+    private static Criterion atLeast(Form form, String limit) {
+        return Criterion.of(
+                form, Relation.AT_LEAST, Reading.of(limit, FieldUnit.MILLIMETRE_PER_HOUR), "unit-pavement", "invented");
+    }
+
+    private static String stretches(Years years) {
+        return years.history().stretches().stream()
+                .map(rows -> rows.stream().map(row -> row.visit().subject()).collect(Collectors.joining(" ")))
+                .collect(Collectors.joining(" | "));
+    }
+
+    @Test
+    void visitsAreInOrderOfTimeAndStartAnewAtMaintenance() {
+        Years years = Years.random(1)
+                .visit("V3", "2022-06-01", 900)
+                .visit("V1", "2020-06-01", 900)
+                .visit("V2", "2021-06-01", 900);
+        assertEquals("V1 V2 V3", stretches(years));
+        assertEquals("V1 | V2 V3", stretches(years.maintenance("M1", "2020-08-01T11:00")));
+        assertEquals("V1 V2 V3", stretches(years.maintenance("M1", "2023-08-01T11:00")));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "2021-06-01T12:30:00, V1 | V2",
+        "2021-06-01T10:59:00, V1 V2",
+        "2021-06-01T11:00:00, V1 | V2",
+        "2021-06-02T08:00:00, V1 | V2",
+        "2021-05-31T23:00:00, V1 V2"
+    })
+    void maintenanceAndVisitOfOneDayGoByTheClock(String firstRun, String expected) {
+        Years years = Years.random(1)
+                .visit("V1", "2020-06-01", 900)
+                .visit("V2", "2021-06-01", 900)
+                .maintenance("M1", "2021-06-01T11:00");
+        Years timed = years.last(visit -> visit.withDate(LocalDate.parse(firstRun.substring(0, 10)))
+                .withTests(visit.tests().stream()
+                        .map(test -> test.withRuns(List.of(test.runs().get(0).withStart(time(firstRun)))))
+                        .toList()));
+        assertEquals(expected, stretches(timed));
+    }
+
+    @Test
+    void visitThatSaysAfterMaintenanceStartsAnewWithoutAnEntry() {
+        Years years = Years.random(1).visit("V1", "2020-06-01", 900).visit("V2", "2021-06-01", 900);
+        assertEquals("V1 | V2", stretches(years.last(visit -> visit.withPurpose(Visit.Purpose.AFTER_MAINTENANCE))));
+    }
+
+    @Test
+    void visitWithoutDateOrFigureIsLeftOut() {
+        Years years = Years.random(1).visit("V1", "2020-06-01", 900).visit("V2", "2021-06-01");
+        assertEquals("V1", stretches(years));
+        assertTrue(Review.of(FieldBook.of()).histories().isEmpty());
+        assertTrue(Years.random(1)
+                .visit("V1", "2020-06-01", 900)
+                .last(visit -> visit.withDate(null))
+                .review()
+                .histories()
+                .isEmpty());
+    }
+
+    @Test
+    void eachFigureIsFollowed() {
+        SurfaceHistory history = FALLING.history();
+        assertEquals(7000, first(history, Figure.MEAN), 0.1);
+        assertEquals(Math.sqrt(8000.0 * 6000), first(history, Figure.GEOMETRIC_MEAN), 0.1);
+        assertEquals(7000, first(history, Figure.MEDIAN), 0.1);
+        assertEquals(6000, first(history, Figure.MINIMUM), 0.1);
+        Stretch location = history.trend("A1").stretches().get(0);
+        assertEquals(
+                8000, location.points().get(0).outcome().rate().orElseThrow().millimetresPerHour(), 0.1);
+    }
+
+    private static double first(SurfaceHistory history, Figure figure) {
+        Stretch stretch = history.trend(figure).stretches().get(0);
+        return stretch.points().get(0).outcome().rate().orElseThrow().millimetresPerHour();
+    }
+
+    @Test
+    void limitIsReachedWhereTheFigureOfTheCriterionComesToIt() {
+        SurfaceHistory history = FALLING.history();
+        LocalDate mean = date(history, Form.MEAN);
+        LocalDate lowest = date(history, Form.EVERY_LOCATION);
+        assertTrue(lowest.isBefore(mean), lowest + " " + mean);
+        assertTrue(mean.isAfter(LocalDate.of(2026, 1, 1)) && mean.isBefore(LocalDate.of(2028, 1, 1)), mean.toString());
+        assertEquals(
+                Figure.MINIMUM,
+                history.reached(atLeast(Form.EVERY_LOCATION, "1000")).figure());
+    }
+
+    private static LocalDate date(SurfaceHistory history, Form form) {
+        return history.reached(atLeast(form, "1000")).crossing().date().orElseThrow();
+    }
+
+    @Test
+    void nextTestIsNamedByTheRiskGivenAlone() {
+        Criterion criterion = atLeast(Form.MEAN, "1000");
+        LimitReached plain = FALLING.history().reached(criterion);
+        assertTrue(plain.nextTest().isEmpty());
+        Review review = FALLING.review().judgedBy(Specification.of(criterion).withNextTestRisk(0.1));
+        LimitReached risked = review.histories().get(0).reached(criterion);
+        assertTrue(risked.nextTest()
+                .orElseThrow()
+                .isBefore(risked.crossing().date().orElseThrow()));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            2020-08-01T11:00 | measured on 3 dates, at least 4 are needed
+            2023-01-01T11:00 | measured on 1 dates, at least 4 are needed
+            """)
+    void noDateAcrossMaintenance(String cleaned, String why) {
+        SurfaceHistory history = FALLING.maintenance("M1", cleaned).history();
+        assertTrue(why(history, atLeast(Form.MEAN, "1000")).contains(why));
+    }
+
+    @Test
+    void noDateAcrossLocationsOrMethods() {
+        Years elsewhere = FALLING.visit("V5", "2024-06-01", 3000, Double.NaN);
+        assertTrue(why(elsewhere.history(), atLeast(Form.MEAN, "1000")).contains("not the same locations throughout"));
+        Years otherwise =
+                FALLING.visit("V5", "2024-06-01", 3000, 2000).last(visit -> visit.withMethod("utility-practice"));
+        Criterion forAny = atLeast(Form.MEAN, "1000").forOtherMethods("a trial");
+        assertTrue(why(otherwise.history(), forAny).contains("the method changed"));
+    }
+
+    @Test
+    void noDateForALimitOfAnotherKind() {
+        SurfaceHistory history = FALLING.history();
+        assertEquals(
+                List.of("no single figure is compared with the limit"),
+                why(history, atLeast(Form.SHARE_OF_LOCATIONS, "1000")));
+        Criterion other = Criterion.of(
+                Form.MEAN,
+                Relation.AT_LEAST,
+                Reading.of("1000", FieldUnit.MILLIMETRE_PER_HOUR),
+                "pervious-concrete",
+                "invented");
+        assertEquals(List.of("refused: the limit belongs to pervious-concrete"), why(history, other));
+        assertFalse(history.reached(other.forOtherMethods("a trial")).crossing() instanceof Crossing.NotGiven);
+        Criterion ceiling = Criterion.of(
+                Form.MEAN, Relation.AT_MOST, Reading.of("1000", FieldUnit.MILLIMETRE_PER_HOUR), "C1781", "invented");
+        assertEquals(List.of("the limit is one from above"), why(history, ceiling));
+    }
+
+    private static List<String> why(SurfaceHistory history, Criterion criterion) {
+        return history.reached(criterion).crossing() instanceof Crossing.NotGiven none ? none.says() : List.of();
+    }
+}
