@@ -72,7 +72,9 @@ public final class ReviewJson {
         list("problems", review.problems(), this::problem);
         list("runs", review.runs(), this::run);
         list("locations", review.locations(), this::location);
-        list("surfaces", review.surfaces(), this::surface);
+        list("surfaces", review.surfaces(), surface -> surface(surface, review));
+        new DecisionJson(review, new Members(json)).decisions();
+        new HistoryJson(review, new Members(json)).histories();
         if (!review.policyChanges().isEmpty()) {
             json.writeArrayPropertyStart("policy");
             review.policyChanges().forEach(json::writeString);
@@ -156,7 +158,7 @@ public final class ReviewJson {
         json.writeEndObject();
     }
 
-    private void surface(SurfaceRate surface) {
+    private void surface(SurfaceRate surface, Review review) {
         visit(surface.visit());
         date(surface.visit());
         json.writeNumberProperty("planned", surface.planned());
@@ -168,6 +170,7 @@ public final class ReviewJson {
         figure("geometricMean", surface.geometricMean());
         figure("median", surface.median());
         figure("minimum", surface.minimum());
+        new DecisionJson(review, new Members(json)).summary(surface.visit());
     }
 
     private void visit(VisitAt visit) {

@@ -34,11 +34,13 @@ public final class SeasonText {
     private final Review review;
     private final Map<Place, List<Finding>> findingsByVisit;
     private final Map<VisitAt, List<LocationRate>> locationsByVisit;
+    private final DecisionText decisions;
     private final StringBuilder text = new StringBuilder();
 
     private SeasonText(Review review) {
         this.review = review;
         this.findingsByVisit = review.findings().stream().collect(Collectors.groupingBy(SeasonText::visitOf));
+        this.decisions = new DecisionText(review);
         this.locationsByVisit = review.locations().stream().collect(Collectors.groupingBy(LocationRate::visit));
     }
 
@@ -54,6 +56,7 @@ public final class SeasonText {
         season.problems();
         season.bookFindings();
         review.surfaces().forEach(season::visit);
+        season.histories();
         season.cautions();
         return season.text.toString();
     }
@@ -126,6 +129,18 @@ public final class SeasonText {
             line("  ", RateWords.PLUS_MINUS);
         }
         line("  ", figures(surface, words));
+        decisions.lines(visit).forEach(decision -> line("  ", decision));
+    }
+
+    private void histories() {
+        HistoryText history = new HistoryText(review);
+        review.histories().forEach(each -> {
+            List<String> lines = history.lines(each);
+            if (!lines.isEmpty()) {
+                line(NEWLINE, "Surface " + each.surface().surface().id() + " over the years");
+                lines.forEach(words -> line("  ", words));
+            }
+        });
     }
 
     /** The visit that a finding stands in; the book where it stands in none. */

@@ -30,6 +30,9 @@ public final class Stretch {
     /** No pavement is planned for longer. */
     private static final int HORIZON_YEARS = 100;
 
+    private static final String NOT_SAME_PLACES = "not the same locations throughout";
+    private static final String METHOD_CHANGED = "the method changed";
+
     private static final double DAYS_A_YEAR = 365.25;
 
     private final List<DatedRate> points;
@@ -126,6 +129,21 @@ public final class Stretch {
                 : Optional.empty();
     }
 
+    /** {@return what must be known beside the lines: several places or methods, outcomes left out, a curve that fits better} */
+    public List<String> says() {
+        List<String> says = new ArrayList<>();
+        add(says, several(DatedRate::where), NOT_SAME_PLACES);
+        add(says, several(DatedRate::method), METHOD_CHANGED);
+        addLeftOut(says);
+        trend.rival().ifPresent(curve -> says.add("another curve fits better: it " + curve));
+        return says;
+    }
+
+    private void addLeftOut(List<String> says) {
+        long left = points.stream().filter(point -> !point.hasLog()).count();
+        add(says, left > 0, left + (left == 1 ? " bound or zero" : " bounds or zeros") + " left out of the line");
+    }
+
     /** {@return why no date can be given, to add to} */
     private List<String> obstacles() {
         List<String> reasons = new ArrayList<>();
@@ -136,8 +154,8 @@ public final class Stretch {
                 .count();
         long without = points.stream().filter(point -> !point.hasLog()).count();
         add(reasons, dates < FEWEST_DATES, "measured on " + dates + " dates, at least " + FEWEST_DATES + " are needed");
-        add(reasons, several(DatedRate::where), "not the same locations throughout");
-        add(reasons, several(DatedRate::method), "the method changed");
+        add(reasons, several(DatedRate::where), NOT_SAME_PLACES);
+        add(reasons, several(DatedRate::method), METHOD_CHANGED);
         add(reasons, 2 * without > points.size(), "most outcomes are bounds or zero");
         return reasons;
     }
@@ -152,8 +170,7 @@ public final class Stretch {
         add(says, !expected.isAfter(last()), "the fitted line is at or below the limit already");
         add(says, limits.shape() != Fieller.Shape.WITHIN, "a fall is not shown: the dates have no bounds");
         trend.rival().ifPresent(curve -> says.add(rival(curve, limit)));
-        long left = points.stream().filter(point -> !point.hasLog()).count();
-        add(says, left > 0, left + " bounds or zeros left out of the line");
+        addLeftOut(says);
         return says;
     }
 

@@ -86,6 +86,26 @@ class StretchTest {
     }
 
     @Test
+    void whatStandsBesideTheLinesIsSaid() {
+        List<DatedRate> points = points(2540, 2110, 1740, 1470);
+        assertEquals(List.of(), Stretch.of(points).says());
+        points.add(new DatedRate(
+                FIRST.plusYears(5), new RateOutcome.UpperBound(rate(900), List.of("run.event")), "falling head", "A1"));
+        assertEquals(
+                List.of(
+                        "not the same locations throughout",
+                        "the method changed",
+                        "1 bound or zero left out of the line"),
+                Stretch.of(points).says());
+        double[] levelling = IntStream.range(0, 7)
+                .mapToDouble(i -> 2540 * Math.exp(-0.8 * Math.sqrt(i) + 0.01 * Math.sin(5 * i)))
+                .toArray();
+        assertEquals(
+                List.of("another curve fits better: it changes fast at first, then levels off"),
+                yearly(levelling).says());
+    }
+
+    @Test
     void mostlyBoundsOrZerosGiveNone() {
         List<DatedRate> points = points(2540, 2110, 1740, 1470);
         for (int i = 0; i < 5; i++) {

@@ -52,7 +52,7 @@ class GuideTest {
     void snippetRuns() throws IOException {
         snippet(Files.readString(Path.of("demo", "harrow-quay.json")));
         long runs = kept.stream().filter(line -> line.startsWith("/visits/")).count();
-        assertEquals(27, runs, kept.toString());
+        assertEquals(63, runs, kept.toString());
         assertEquals(
                 1,
                 kept.stream().filter("visit.rain at /visits/1/weather"::equals).count(),

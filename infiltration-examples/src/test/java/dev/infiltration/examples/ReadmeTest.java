@@ -36,7 +36,7 @@ class ReadmeTest {
         }
         List<String> printed = bytes.toString(StandardCharsets.UTF_8).lines().toList();
         assertTrue(printed.get(0).startsWith("DEVIATION visit.rain /visits/1/weather (V2)"), printed.get(0));
-        assertTrue(printed.get(printed.size() - 1).startsWith("V8 Optional["), printed.get(printed.size() - 1));
+        assertTrue(printed.get(printed.size() - 1).startsWith("V14 Optional["), printed.get(printed.size() - 1));
     }
 
     private static void snippet(Path book) throws IOException {

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 final class Arguments {
 
     static final String USAGE = "usage: season [BOOK.json|BOOK.jsonl|-] [--json] [--strict] [--today DATE]"
-            + " [--method FILE]... [--out DIR]\n       season --reference FILE [--json] [--strict]";
+            + " [--method FILE]... [--criterion FILE]... [--out DIR]\n       season --reference FILE [--json] [--strict]";
 
     private @Nullable String book;
     private boolean json;
@@ -24,6 +24,7 @@ final class Arguments {
     private boolean help;
     private @Nullable LocalDate today;
     private final List<Path> methods = new ArrayList<>();
+    private final List<Path> criteria = new ArrayList<>();
     private @Nullable Path out;
     private @Nullable Path reference;
 
@@ -58,6 +59,7 @@ final class Arguments {
             case "--help", "-h" -> help = true;
             case "--today" -> today = date(value(word, rest));
             case "--method" -> methods.add(path(value(word, rest)));
+            case "--criterion" -> criteria.add(path(value(word, rest)));
             case "--out" -> out = path(value(word, rest));
             case "--reference" -> reference = path(value(word, rest));
             default -> takeBook(word);
@@ -126,6 +128,10 @@ final class Arguments {
 
     List<Path> methods() {
         return methods;
+    }
+
+    List<Path> criteria() {
+        return criteria;
     }
 
     @Nullable

@@ -4,6 +4,7 @@ package dev.infiltration.examples.season;
 
 import dev.infiltration.check.Checker;
 import dev.infiltration.check.Effect;
+import dev.infiltration.exchange.CriterionJson;
 import dev.infiltration.exchange.FieldBookJson;
 import dev.infiltration.exchange.MethodJson;
 import dev.infiltration.exchange.ReviewJson;
@@ -12,6 +13,7 @@ import dev.infiltration.field.ReadBook;
 import dev.infiltration.method.Methods;
 import dev.infiltration.report.SeasonText;
 import dev.infiltration.review.Review;
+import dev.infiltration.summary.Specification;
 import java.io.BufferedWriter;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -91,7 +93,7 @@ public final class Season {
         }
         Checker checker = Checker.withDefaults().withMethods(methods(arguments.methods()));
         checker = arguments.today() == null ? checker : checker.withToday(arguments.today());
-        Review review = Review.of(read, checker);
+        Review review = Review.of(read, checker).judgedBy(criteria(arguments.criteria()));
         if (arguments.out() != null) {
             writeTo(arguments.out(), review);
         }
@@ -117,6 +119,15 @@ public final class Season {
             methods = methods.with(read.method().get());
         }
         return methods;
+    }
+
+    private static Specification criteria(List<Path> files) throws IOException {
+        Specification all = Specification.none();
+        for (Path file : files) {
+            CriterionJson.ReadCriteria read = CriterionJson.read(file);
+            all = all.and(read.specification().orElseThrow(() -> Reference.refused(file, read.problems())));
+        }
+        return all;
     }
 
     private ReadBook read(@Nullable String book) throws IOException {

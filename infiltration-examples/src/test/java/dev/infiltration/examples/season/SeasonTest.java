@@ -28,6 +28,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SeasonTest {
 
     private static final String DEMO = "demo/harrow-quay.json";
+    private static final String CRITERIA = "demo/harrow-quay-criteria.json";
     private static final Path GOLDEN =
             Path.of("src/test/resources/dev/infiltration/examples/season/harrow-quay-review.json");
 
@@ -192,6 +193,48 @@ class SeasonTest {
         String mark = name.equals("UTF-16") ? "" : "\uFEFF";
         byte[] bytes = (mark + Files.readString(Path.of(DEMO))).getBytes(Charset.forName(name));
         assertEquals(Ran.of(DEMO, "--json").out(), Ran.of(bytes, "-", "--json").out());
+    }
+
+    @Test
+    void criterionOfAFileIsDecided() {
+        Ran ran = Ran.of(DEMO, "--criterion", CRITERIA);
+        assertEquals(0, ran.status(), ran.err());
+        assertTrue(ran.out().contains("Not met as stated: maintenance, every location"), ran.out());
+        assertTrue(ran.out().contains("Action: clean locally by 2024-11-10"), ran.out());
+        assertTrue(ran.out().contains("refused: the limit belongs to unit-pavement, the rates to pervious-concrete"));
+        assertFalse(Ran.of(DEMO).out().contains("as stated"));
+    }
+
+    @Test
+    void criteriaOfSeveralFilesAddUp(@TempDir Path folder) throws IOException {
+        Path other = Files.writeString(folder.resolve("other.json"), """
+                {"format": "infiltration-criterion/1", "criteria": [{"form": "median", "relation": "more", "method": "C1781",
+                 "limit": {"value": 1, "unit": "mm/h"}, "purpose": "acceptance", "source": "invented"}]}
+                """);
+        String out = Ran.of(DEMO, "--criterion", CRITERIA, "--criterion", other.toString())
+                .out();
+        assertTrue(out.contains("acceptance, median > 1 mm/h"), out);
+        assertTrue(out.contains("maintenance, mean ≥ 2000 mm/h"), out);
+    }
+
+    @Test
+    void everyFaultOfACriterionIsToldOnStandardErrorAlone(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("wrong.json"),
+                Files.readString(Path.of(CRITERIA)).replace("at-least", ">=").replace("mm/h", "furlong"));
+        Ran ran = Ran.of(DEMO, "--criterion", file.toString());
+        assertEquals(2, ran.status());
+        assertEquals("", ran.out());
+        assertEquals(4, ran.err().lines().count(), ran.err());
+        assertTrue(ran.err().contains("line 7, column 16, /criteria/0/relation: found \">=\""), ran.err());
+        assertTrue(ran.err().contains("/criteria/1/limit/unit"), ran.err());
+    }
+
+    @Test
+    void demoShowsWhatCleaningDidAndHowTheRateGoes() {
+        String out = Ran.of(DEMO).out();
+        assertTrue(out.contains("after is shown to be higher than before (p = 0.03125)"), out);
+        assertTrue(out.contains("Trend of the geometric mean, 2021-09-29 to 2024-09-11, 4 visits"), out);
     }
 
     @Test

@@ -1,0 +1,205 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.exchange;
+
+import dev.infiltration.summary.ActionTable;
+import dev.infiltration.summary.ActionTable.Condition;
+import dev.infiltration.summary.Criterion;
+import dev.infiltration.summary.Decision.AsStated;
+import dev.infiltration.summary.Specification;
+import dev.infiltration.units.Reading;
+import java.math.BigDecimal;
+import java.time.Period;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.measure.quantity.Speed;
+import org.jspecify.annotations.Nullable;
+
+/** A file of criteria as it is written: conditions of actions name criteria by id. */
+final class CriterionFile {
+
+    private final Whole content;
+    private final Map<String, Criterion> criteria = new LinkedHashMap<>();
+
+    private CriterionFile(Whole content) {
+        this.content = content;
+        content.criteria.forEach(entry -> criteria.put(entry.name(), entry.criterion()));
+    }
+
+    /**
+     * What the document holds.
+     *
+     * @param criteria     the criteria
+     * @param actions      the actions in order
+     * @param nextTestRisk the chance one is ready to take of testing too late
+     */
+    public record Whole(
+            List<Requirement> criteria,
+            List<Action> actions,
+            @Nullable BigDecimal nextTestRisk) {
+
+        /** Refuses a document without criteria, with one id twice, or a risk that is none. */
+        public Whole {
+            require(Stream.of(
+                    criteria.isEmpty() ? "it has no criteria" : "",
+                    doubled(criteria).isEmpty() ? "" : "more than one criterion is called " + doubled(criteria),
+                    nextTestRisk == null || isBetween(nextTestRisk, "0", "0.5")
+                            ? ""
+                            : "nextTestRisk is not above 0 and below 0.5"));
+        }
+
+        private static String doubled(List<Requirement> criteria) {
+            Set<String> met = new HashSet<>();
+            return criteria.stream()
+                    .map(Requirement::name)
+                    .filter(name -> !met.add(name))
+                    .distinct()
+                    .collect(Collectors.joining(", "));
+        }
+    }
+
+    /** A criterion; see {@link Criterion}. What is absent of {@code id} and the rest is not asked for. */
+    public record Requirement(
+            @Nullable String id,
+            Criterion.@Nullable Form form,
+            Criterion.@Nullable Relation relation,
+            @Nullable Reading<Speed> limit,
+            Criterion.@Nullable Purpose purpose,
+            @Nullable String method,
+            @Nullable String source,
+            @Nullable BigDecimal share,
+            @Nullable BigDecimal roundedTo,
+            @Nullable String how) {
+
+        /** Refuses a criterion of which a part is missing or of no sense. */
+        public Requirement {
+            require(Stream.of(
+                    lack("form", form),
+                    lack("relation", relation),
+                    lack("limit", limit),
+                    limit == null || limit.value().signum() > 0 ? "" : "its limit is not above 0",
+                    lack("purpose", purpose),
+                    lack("method", method),
+                    lack("source", source),
+                    form == Criterion.Form.SHARE_OF_LOCATIONS ? lack("share", share) : "",
+                    share == null || takesShare(form) ? "" : "it has a share, which its form does not take",
+                    share == null || isShare(share) ? "" : "its share is not above 0 and at most 1",
+                    roundedTo == null || roundedTo.signum() > 0 ? "" : "its roundedTo is not above 0"));
+        }
+
+        private static boolean takesShare(Criterion.@Nullable Form form) {
+            return form == Criterion.Form.SHARE_OF_LOCATIONS || form == Criterion.Form.CONFIDENCE_BOUND;
+        }
+
+        private static boolean isShare(BigDecimal share) {
+            return share.signum() > 0 && share.compareTo(BigDecimal.ONE) <= 0;
+        }
+
+        /** The id, or what the criterion is about where nobody needs to name it. */
+        private String name() {
+            return id == null ? form + " " + relation + " " + limit + " " + method + " " + purpose : id;
+        }
+
+        private Criterion criterion() {
+            Criterion plain = Criterion.of(
+                            Objects.requireNonNull(form),
+                            Objects.requireNonNull(relation),
+                            Objects.requireNonNull(limit),
+                            Objects.requireNonNull(method),
+                            Objects.requireNonNull(source))
+                    .withPurpose(Objects.requireNonNull(purpose));
+            Criterion shared = share == null ? plain : plain.withShare(share.doubleValue());
+            Criterion rounded = roundedTo == null ? shared : shared.withRounding(roundedTo);
+            return how == null ? rounded : rounded.forOtherMethods(how);
+        }
+    }
+
+    /**
+     * An action.
+     *
+     * @param action  what is to be done
+     * @param dueDays how many days after the test
+     * @param when    what must hold
+     */
+    public record Action(@Nullable String action, @Nullable Integer dueDays, List<When> when) {
+
+        /** Refuses an action without words or days. */
+        public Action {
+            require(Stream.of(
+                    lack("action", action),
+                    lack("dueDays", dueDays),
+                    dueDays == null || dueDays >= 0 ? "" : "its dueDays are below 0"));
+        }
+    }
+
+    /**
+     * A condition.
+     *
+     * @param criterion id of a criterion
+     * @param is        how it must have come out
+     */
+    public record When(
+            @Nullable Mention criterion, @Nullable AsStated is) {
+
+        /** Refuses half a condition. */
+        public When {
+            require(Stream.of(lack("criterion", criterion), lack("is", is)));
+        }
+    }
+
+    private static String lack(String part, @Nullable Object value) {
+        return value == null ? "it has no " + part : "";
+    }
+
+    private static boolean isBetween(BigDecimal value, String low, String high) {
+        return value.compareTo(new BigDecimal(low)) > 0 && value.compareTo(new BigDecimal(high)) < 0;
+    }
+
+    private static void require(Stream<String> faults) {
+        String all = faults.filter(fault -> !fault.isEmpty()).collect(Collectors.joining("; "));
+        if (!all.isEmpty()) {
+            throw new IllegalArgumentException(all);
+        }
+    }
+
+    static CriterionFile of(Whole content) {
+        return new CriterionFile(content);
+    }
+
+    /** {@return the faults of conditions that name no criterion} */
+    List<Fault> faults() {
+        List<Fault> faults = new ArrayList<>();
+        content.actions.stream()
+                .flatMap(action -> action.when.stream())
+                .map(when -> Objects.requireNonNull(when.criterion))
+                .filter(name -> !criteria.containsKey(name.id()))
+                .forEach(name -> faults.add(name.leadsNowhere(criteria.keySet())));
+        return faults;
+    }
+
+    Specification specification() {
+        List<ActionTable.Row> rows = content.actions.stream().map(this::row).toList();
+        BigDecimal risk = content.nextTestRisk;
+        return new Specification(
+                List.copyOf(criteria.values()), new ActionTable(rows), risk == null ? null : risk.doubleValue());
+    }
+
+    private ActionTable.Row row(Action action) {
+        return new ActionTable.Row(
+                Objects.requireNonNull(action.action),
+                Period.ofDays(Objects.requireNonNull(action.dueDays)),
+                action.when.stream().map(this::condition).toList());
+    }
+
+    private Condition condition(When when) {
+        String id = Objects.requireNonNull(when.criterion).id();
+        return new Condition(Objects.requireNonNull(criteria.get(id)), Objects.requireNonNull(when.is));
+    }
+}

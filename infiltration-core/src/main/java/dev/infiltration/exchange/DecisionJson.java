@@ -1,0 +1,133 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.exchange;
+
+import dev.infiltration.check.VisitAt;
+import dev.infiltration.review.Review;
+import dev.infiltration.review.VisitAction;
+import dev.infiltration.review.VisitDecision;
+import dev.infiltration.summary.Criterion;
+import dev.infiltration.summary.Decision;
+import dev.infiltration.summary.Interval;
+import dev.infiltration.summary.LocationRate;
+import dev.infiltration.summary.PassingShare;
+import dev.infiltration.summary.RateSummary;
+import dev.infiltration.summary.Sample;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.InfiltrationRate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What a surface comes to beyond its plain figures, and what the user's criteria say of it. */
+final class DecisionJson {
+
+    /** Any number serves; that it is the same each time makes the same review the same bytes. */
+    private static final long SEED = 1;
+
+    private final Review review;
+    private final Members members;
+
+    DecisionJson(Review review, Members members) {
+        this.review = review;
+        this.members = members;
+    }
+
+    /** The member {@code summary} of a surface's row, where it has a figure. */
+    void summary(VisitAt visit) {
+        RateSummary summary = review.summary(visit);
+        if (summary.values().length > 0) {
+            members.object("summary", () -> summary(summary, visit));
+        }
+    }
+
+    private void summary(RateSummary summary, VisitAt visit) {
+        Sample sample = summary.sample();
+        members.text(
+                "selection",
+                sample.selection() == null ? null : sample.selection().word());
+        members.flag("standsForSurface", sample.standsForSurface());
+        summary.areaWeightedMean().ifPresent(mean -> members.outcome("areaWeightedMean", mean));
+        members.number("coefficientOfVariation", summary.cv());
+        members.number("logCoefficientOfVariation", summary.logCv());
+        members.rate(
+                "surfaceGeometricMean", summary.surfaceGeometricMean(), summary.geometricMeanInterval(Interval.LEVEL));
+        members.rate("surfaceMean", summary.surfaceMean(), summary.meanInterval(Interval.LEVEL));
+        members.rate("geometricMeanDrawnAnew", OptionalDouble.empty(), summary.bootstrapInterval(Interval.LEVEL, SEED));
+        summary.boundedFit()
+                .ifPresent(fit -> members.rate(
+                        "geometricMeanWithBounds",
+                        OptionalDouble.of(fit.geometricMean()),
+                        Optional.of(fit.interval(Interval.LEVEL))));
+        members.texts("farFromTheOthers", outliers(summary, visit));
+        members.texts("says", summary.says());
+    }
+
+    private List<String> outliers(RateSummary summary, VisitAt visit) {
+        List<String> given = review.locations(visit).stream()
+                .filter(location -> location.outcome().figure().isPresent())
+                .map(LocationRate::location)
+                .toList();
+        return Arrays.stream(summary.outliers()).mapToObj(given::get).toList();
+    }
+
+    /** The members {@code decisions} and {@code actions}, where a criterion was given. */
+    void decisions() {
+        members.list("decisions", review.decisions(), this::decision);
+        members.list("actions", review.actions(), this::action);
+    }
+
+    private void visit(VisitAt visit) {
+        members.text("visit", visit.visit().id());
+        members.text("surface", visit.visit().surface());
+        members.date("date", visit.visit().date());
+    }
+
+    private void decision(VisitDecision each) {
+        visit(each.visit());
+        Decision decision = each.decision();
+        criterion(decision.criterion());
+        members.text("asStated", decision.asStated().word());
+        members.flag("shown", decision.isShown());
+        decision.figure().ifPresent(figure -> members.rate("figure", figure));
+        if (decision.asStated() != Decision.AsStated.NO_FIGURE) {
+            members.object("passing", () -> passing(decision.passing()));
+        }
+        members.texts("doubts", decision.doubts());
+        members.texts("says", decision.says());
+        members.count("moreLocations", decision.moreLocations());
+        members.count("moreLocationsCautiously", decision.moreLocationsCautiously());
+    }
+
+    private void criterion(Criterion criterion) {
+        members.object("criterion", () -> {
+            members.text("text", criterion.toString());
+            members.text("form", criterion.form().word());
+            members.text("relation", criterion.relation().word());
+            members.rate("limit", new InfiltrationRate(criterion.limit().in(FieldUnit.MILLIMETRE_PER_HOUR)));
+            members.text("purpose", criterion.purpose().word());
+            members.text("method", criterion.method());
+            members.text("source", criterion.source());
+        });
+    }
+
+    private void passing(PassingShare passing) {
+        members.count("locations", passing.passing());
+        members.count("of", passing.n());
+        members.number("areaAtLeast", passing.lowerBound(Interval.LEVEL));
+    }
+
+    private void action(VisitAction each) {
+        visit(each.visit());
+        members.text("action", each.choice().action());
+        members.date("due", each.choice().due());
+        members.flag("shown", each.choice().isShown());
+        members.texts(
+                "because",
+                each.choice().because().stream()
+                        .map(decision -> decision.criterion() + ": "
+                                + decision.asStated().word())
+                        .toList());
+    }
+}

@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.report;
+
+import dev.infiltration.check.VisitAt;
+import dev.infiltration.review.Review;
+import dev.infiltration.review.VisitAction;
+import dev.infiltration.review.VisitDecision;
+import dev.infiltration.summary.Decision;
+import dev.infiltration.summary.Decision.AsStated;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Decisions in lines of text: first as stated, then how sure that is. */
+final class DecisionText {
+
+    private static final String BESIDE = "    ";
+
+    private final Map<VisitAt, List<VisitDecision>> decisions;
+    private final Map<VisitAt, List<VisitAction>> actions;
+
+    DecisionText(Review review) {
+        this.decisions = review.decisions().stream().collect(Collectors.groupingBy(VisitDecision::visit));
+        this.actions = review.actions().stream().collect(Collectors.groupingBy(VisitAction::visit));
+    }
+
+    List<String> lines(VisitAt visit) {
+        RateWords words = RateWords.of(visit);
+        List<String> lines = new ArrayList<>();
+        decisions.getOrDefault(visit, List.of()).forEach(each -> lines.addAll(lines(each.decision(), words)));
+        actions.getOrDefault(visit, List.of()).forEach(each -> lines.add("Action: " + each.choice()));
+        return lines;
+    }
+
+    private static List<String> lines(Decision decision, RateWords words) {
+        String head = decision.criterion().purpose().word().replace('-', ' ') + ", " + decision.criterion() + ": ";
+        if (decision.asStated() == AsStated.NO_FIGURE) {
+            return List.of("Not decided: " + head + String.join("; ", decision.doubts()));
+        }
+        List<String> lines = new ArrayList<>();
+        lines.add((decision.asStated() == AsStated.MET ? "Met" : "Not met") + " as stated: " + head
+                + decision.figure()
+                        .map(words::text)
+                        .orElse(decision.passing().passing() + " of "
+                                + decision.passing().n() + " locations pass")
+                + (decision.isShown() ? ", shown" : ", not shown"));
+        decision.doubts().forEach(doubt -> lines.add(BESIDE + "Not sure: " + doubt));
+        decision.says().forEach(saying -> lines.add(BESIDE + "Know: " + saying));
+        decision.moreLocations()
+                .ifPresent(more -> lines.add(BESIDE + "More locations: about " + more + " would decide it"
+                        + decision.moreLocationsCautiously().stream()
+                                .mapToObj(careful -> ", " + careful + " to be careful")
+                                .collect(Collectors.joining())));
+        return lines;
+    }
+}

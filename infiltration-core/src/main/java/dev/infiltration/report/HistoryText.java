@@ -1,0 +1,135 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.report;
+
+import dev.infiltration.check.VisitAt;
+import dev.infiltration.compare.PairedComparison;
+import dev.infiltration.compare.Ratio;
+import dev.infiltration.field.ClockTime;
+import dev.infiltration.field.Maintenance;
+import dev.infiltration.review.BeforeAfter;
+import dev.infiltration.review.LimitReached;
+import dev.infiltration.review.Review;
+import dev.infiltration.review.SurfaceHistory;
+import dev.infiltration.review.SurfaceHistory.Figure;
+import dev.infiltration.summary.Interval;
+import dev.infiltration.summary.TextTable;
+import dev.infiltration.trend.Crossing;
+import dev.infiltration.trend.Stretch;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** The history of a surface in lines of text: what maintenance did, and how its rate went between. */
+final class HistoryText {
+
+    private static final String BESIDE = "    ";
+
+    private final Review review;
+
+    HistoryText(Review review) {
+        this.review = review;
+    }
+
+    /** {@return the lines of a surface; none where it was visited once} */
+    List<String> lines(SurfaceHistory history) {
+        List<String> lines = new ArrayList<>();
+        history.beforeAfter().forEach(each -> lines.addAll(lines(each)));
+        List<Stretch> stretches = history.trend(Figure.GEOMETRIC_MEAN).stretches().stream()
+                .filter(HistoryText::hasTwoDates)
+                .toList();
+        stretches.forEach(stretch -> lines.addAll(lines(stretch)));
+        if (!stretches.isEmpty()) {
+            review.specification().criteria().forEach(criterion -> lines.addAll(lines(history.reached(criterion))));
+        }
+        return lines;
+    }
+
+    private static boolean hasTwoDates(Stretch stretch) {
+        return stretch.trend().line().isPresent();
+    }
+
+    private static List<String> lines(BeforeAfter each) {
+        List<String> lines = new ArrayList<>();
+        lines.add("Before and after" + maintenance(each.maintenance()) + ": " + visit(each.before()) + " and "
+                + visit(each.after()));
+        if (!each.locations().isEmpty()) {
+            lines.addAll(lines(each.comparison()));
+        }
+        each.recovery()
+                .ifPresent(recovery -> lines.add(BESIDE + "Share brought back of what was lost: "
+                        + TextTable.number(recovery.share())
+                        + recovery.interval(Interval.LEVEL)
+                                .map(limits -> ", " + limits)
+                                .orElse(", too few locations for an interval")));
+        each.says().forEach(saying -> lines.add(BESIDE + "Know: " + saying));
+        return lines;
+    }
+
+    private static List<String> lines(PairedComparison comparison) {
+        return List.of(
+                BESIDE + "Ratio of geometric means over " + comparison.pairs()
+                        + (comparison.pairs() == 1 ? " location: " : " locations: ")
+                        + ratio(comparison.ratio(Interval.LEVEL)),
+                BESIDE + "Tested: " + comparison.tested(),
+                BESIDE + "Concluded: " + comparison.concluded());
+    }
+
+    private static String ratio(Optional<Ratio> ratio) {
+        return ratio.map(value -> value + (value.interval().isPresent() ? "" : ", too few for an interval"))
+                .orElse("not given, a rate is zero");
+    }
+
+    private static String maintenance(List<Maintenance> entries) {
+        return entries.isEmpty()
+                ? " maintenance"
+                : entries.stream().map(HistoryText::maintenance).collect(Collectors.joining(" and", " ", ""));
+    }
+
+    private static String maintenance(Maintenance entry) {
+        ClockTime done = entry.end() == null ? entry.start() : entry.end();
+        String what = entry.technique() == null ? "maintenance" : entry.technique();
+        String which = entry.id() == null ? "" : entry.id() + ", ";
+        return which + what + (done == null ? "" : ", " + done.dateTime().toLocalDate());
+    }
+
+    private static String visit(VisitAt visit) {
+        return visit.subject() + " of " + visit.visit().date();
+    }
+
+    private static List<String> lines(Stretch stretch) {
+        String dates = stretch.points().get(0).date() + " to "
+                + stretch.points().get(stretch.points().size() - 1).date();
+        List<String> lines = new ArrayList<>();
+        lines.add("Trend of the geometric mean, " + dates + ", "
+                + stretch.points().size() + " visits: factor a year "
+                + ratio(stretch.trend().factorAYear(Interval.LEVEL)));
+        lines.add(BESIDE + "Mann and Kendall's test: "
+                + stretch.trend().mannKendall().conclusion());
+        stretch.says().forEach(saying -> lines.add(BESIDE + "Know: " + saying));
+        return lines;
+    }
+
+    private static List<String> lines(LimitReached each) {
+        String limit = each.criterion() + ": ";
+        if (each.crossing() instanceof Crossing.Expected given) {
+            List<String> lines = new ArrayList<>();
+            lines.add("Limit reached, " + limit + "expected " + given.expected() + ", earliest "
+                    + orOpen(given.earliest()) + ", latest " + orOpen(given.latest()) + " ("
+                    + TextTable.number(100 * given.level()) + " %)");
+            given.says().forEach(saying -> lines.add(BESIDE + "Know: " + saying));
+            each.nextTest().ifPresent(day -> lines.add(BESIDE + "Test again by " + day + ", at the risk named"));
+            return lines;
+        }
+        return each.crossing() instanceof Crossing.NotGiven none
+                ? List.of("No date for " + limit + String.join("; ", none.says()))
+                : List.of();
+    }
+
+    private static String orOpen(@Nullable LocalDate day) {
+        return day == null ? "not bounded" : day.toString();
+    }
+}

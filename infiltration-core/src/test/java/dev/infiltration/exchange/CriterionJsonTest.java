@@ -1,0 +1,161 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.exchange;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.infiltration.exchange.CriterionJson.ReadCriteria;
+import dev.infiltration.field.Problem;
+import dev.infiltration.summary.ActionTable;
+import dev.infiltration.summary.Criterion;
+import dev.infiltration.summary.Criterion.Form;
+import dev.infiltration.summary.Criterion.Purpose;
+import dev.infiltration.summary.Criterion.Relation;
+import dev.infiltration.summary.Decision.AsStated;
+import dev.infiltration.summary.Specification;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.Reading;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Period;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A file of criteria says what its author means, or every fault of it at its place. Limits here are invented. */
+class CriterionJsonTest {
+
+    private static final String WHOLE = """
+            {"format": "infiltration-criterion/1",
+             "criteria": [
+              {"id": "mean", "form": "mean", "relation": "at-least", "limit": {"value": 100, "unit": "[in_i]/h"},
+               "purpose": "acceptance", "method": "unit-pavement", "source": "invented"},
+              {"id": "share", "form": "share-of-locations", "relation": "more", "limit": {"value": 250.0, "unit": "mm/h"},
+               "purpose": "after-cleaning", "method": "C1781", "source": "invented", "share": 0.9, "roundedTo": 10,
+               "how": "a trial"}],
+             "actions": [
+              {"action": "clean locally", "dueDays": 30,
+               "when": [{"criterion": "mean", "is": "met"}, {"criterion": "share", "is": "not-met"}]},
+              {"action": "no action", "dueDays": 0}],
+             "nextTestRisk": 0.1}
+            """;
+
+    private static Specification read(String json) {
+        ReadCriteria read = CriterionJson.read(json);
+        return read.specification().orElseThrow(() -> new AssertionError(read.problems()));
+    }
+
+    @Test
+    void everyPartIsRead() {
+        Specification all = read(WHOLE);
+        Criterion mean = Criterion.of(
+                Form.MEAN, Relation.AT_LEAST, Reading.of("100", FieldUnit.INCH_PER_HOUR), "unit-pavement", "invented");
+        Criterion share = Criterion.of(
+                        Form.SHARE_OF_LOCATIONS,
+                        Relation.MORE,
+                        Reading.of("250.0", FieldUnit.MILLIMETRE_PER_HOUR),
+                        "C1781",
+                        "invented")
+                .withPurpose(Purpose.AFTER_CLEANING)
+                .withShare(0.9)
+                .withRounding(new BigDecimal("10"))
+                .forOtherMethods("a trial");
+        assertEquals(List.of(mean, share), all.criteria());
+        assertEquals(
+                List.of(
+                        new ActionTable.Row(
+                                "clean locally",
+                                Period.ofDays(30),
+                                List.of(
+                                        new ActionTable.Condition(mean, AsStated.MET),
+                                        new ActionTable.Condition(share, AsStated.NOT_MET))),
+                        new ActionTable.Row("no action", Period.ZERO, List.of())),
+                all.actions().rows());
+        assertEquals(0.1, all.risk().orElseThrow());
+    }
+
+    @Test
+    void criterionAloneNeedsNoId() {
+        Specification alone = read(WHOLE.replace("\"id\": \"mean\", ", "").replaceAll("(?s),\\s*\"actions.*", "}"));
+        assertEquals(2, alone.criteria().size());
+        assertTrue(alone.risk().isEmpty());
+    }
+
+    @Test
+    void fileIsReadLikeText(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("criteria.json"), WHOLE);
+        assertEquals(
+                CriterionJson.read(WHOLE).specification().orElseThrow(),
+                CriterionJson.read(file).specification().orElseThrow());
+    }
+
+    @ParameterizedTest(name = "{0} for {1}")
+    @CsvSource(delimiter = '|', quoteCharacter = '\'', textBlock = """
+            "form": "average"                  | "form": "mean"                    | 3 | /criteria/0/form | found "average", expected one of mean
+            "relation": ">="                   | "relation": "at-least"            | 3 | /criteria/0/relation | found ">=", expected one of less, at-most
+            "unit": "kg"                       | "unit": "[in_i]/h"                | 3 | /criteria/0/limit/unit | found "kg"
+            "value": "much"                    | "value": 100                      | 3 | /criteria/0/limit/value | found "much", expected a number
+            "value": -1                        | "value": 100                      | 3 | /criteria/0 | its limit is not above 0
+            "share": 1.01                      | "share": 0.9                      | 5 | /criteria/1 | its share is not above 0 and at most 1
+            "roundedTo": 0                     | "roundedTo": 10                   | 5 | /criteria/1 | its roundedTo is not above 0
+            "id": "mean"                       | "id": "share"                     | 1 | '' | more than one criterion is called mean
+            "form": "median"                   | "form": "share-of-locations"      | 5 | /criteria/1 | it has a share, which its form does not take
+            "criterion": "men"                 | "criterion": "mean"               | 10 | /actions/0/when/0/criterion | found "men", expected one of mean, share
+            "is": "passed"                     | "is": "not-met"                   | 10 | /actions/0/when/1/is | found "passed", expected one of met, not-met
+            "dueDays": -1                      | "dueDays": 30                     | 9 | /actions/0 | its dueDays are below 0
+            "nextTestRisk": 0.5                | "nextTestRisk": 0.1               | 1 | '' | nextTestRisk is not above 0 and below 0.5
+            "surprise": 1                      | "nextTestRisk": 0.1               | 12 | /surprise | found the key "surprise"
+            """)
+    void everyFaultHasItsPlace(String wrong, String right, int line, String where, String message) {
+        ReadCriteria read = CriterionJson.read(WHOLE.replace(right, wrong));
+        assertTrue(read.specification().isEmpty());
+        Problem first = read.problems().get(0);
+        assertEquals(where, first.where(), read.problems().toString());
+        assertEquals(line, first.line());
+        assertTrue(first.column() >= 1);
+        assertTrue(first.message().contains(message), first.message());
+    }
+
+    @Test
+    void everyMissingPartIsNamed() {
+        ReadCriteria read = CriterionJson.read("""
+                {"format": "infiltration-criterion/1", "criteria": [{"form": "share-of-locations"}],
+                 "actions": [{"when": [{}]}]}
+                """);
+        String all = read.problems().toString();
+        for (String part : List.of("relation", "limit", "purpose", "method", "source", "share", "criterion", "is")) {
+            assertTrue(all.contains("it has no " + part), all);
+        }
+    }
+
+    @Test
+    void faultsOfSeveralCriteriaAreAllNamed() {
+        String wrong = WHOLE.replace("\"at-least\"", "\">=\"").replace("\"mm/h\"", "\"furlong\"");
+        assertEquals(
+                List.of("/criteria/0/relation", "/criteria/1/limit/unit"),
+                CriterionJson.read(wrong).problems().stream()
+                        .map(Problem::where)
+                        .toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\'', textBlock = """
+            ''
+            []
+            {}
+            {"format": "infiltration-criterion/2", "criteria": []}
+            {"format": "infiltration-criterion/1"}
+            {"format": "infiltration-criterion/1", "criteria": []}
+            {"format": "infiltration-criterion/1", "criteria": [
+            """)
+    void whatHoldsNoCriterionIsRefused(String json) {
+        ReadCriteria read = CriterionJson.read(json);
+        assertTrue(read.specification().isEmpty());
+        assertEquals(1, read.problems().size(), read.problems().toString());
+    }
+}
