@@ -10,15 +10,14 @@ import javax.measure.quantity.Temperature;
 /**
  * Liquid water at one atmosphere and a temperature of 0 to 60 °C: its density and viscosity.
  *
- * <p>One set of formulas serves the whole range, so that nothing jumps at 40 °C, where the formula of the metrologists
- * (Tanaka et al. 2001, Metrologia 38, 301) ends: density after IAPWS SR6-08(2011), viscosity after IAPWS R12-08 at that
- * density. SR6-08 holds at 0.1 MPa; at 0.101325 MPa water is 0.0006 kg/m³ denser, which is left out. Density agrees with
- * Tanaka's table within 0.001 kg/m³; the releases state viscosity to about 1 %. Pure, air-free water: tap water is up to
- * some tenths of a kg/m³ denser (common practice).
+ * <p>Density up to 40 °C is the metrologists' (Tanaka et al. 2001, Metrologia 38, 301, the CIPM's table); above, where their
+ * formula ends, that of IAPWS SR6-08(2011) at 0.1 MPa. The 0.0006 kg/m³ that the two differ by at 40 °C fade out up to 60 °C, so that
+ * nothing jumps. Viscosity after IAPWS R12-08 at that density; the release states it to about 1 %. Pure, air-free water: tap
+ * water is up to some tenths of a kg/m³ denser (common practice).
  *
  * <pre>{@code
  * Water water = Water.at(20);
- * water.density();       // 998.2065… kg/m³
+ * water.density();       // 998.2067… kg/m³
  * water.viscosity();     // 0.0010016 Pa·s
  * Water.within(61);      // Optional.empty
  * }</pre>
@@ -34,6 +33,9 @@ public record Water(double celsius) {
     public static final double WARMEST = 60;
 
     private static final double ZERO_CELSIUS = 273.15;
+
+    /** What joins the two formulas of density where the first ends. */
+    private static final double STEP = Cipm.density(Cipm.WARMEST) - Iapws.density(Cipm.WARMEST + ZERO_CELSIUS);
 
     /**
      * Checks the temperature.
@@ -81,7 +83,8 @@ public record Water(double celsius) {
 
     /** {@return the density in kg/m³} */
     public double density() {
-        return Iapws.density(kelvin());
+        double left = (WARMEST - celsius) / (WARMEST - Cipm.WARMEST);
+        return left >= 1 ? Cipm.density(celsius) : Iapws.density(kelvin()) + left * STEP;
     }
 
     /** {@return the dynamic viscosity in Pa·s} */
