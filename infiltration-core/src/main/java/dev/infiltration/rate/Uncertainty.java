@@ -121,9 +121,10 @@ public final class Uncertainty {
         return secondOrder;
     }
 
-    /** Whether it is so small that its square is finite. */
+    /** Whether it is so small that its fourth power is finite, which its degrees of freedom need. */
     boolean isWithinMeasure() {
-        return Double.isFinite(standardUncertainty * standardUncertainty);
+        double variance = standardUncertainty * standardUncertainty;
+        return Double.isFinite(variance * variance);
     }
 
     /** {@return the effective degrees of freedom: infinite where every term's uncertainty is exact, or there is none} */
@@ -156,8 +157,8 @@ public final class Uncertainty {
      * @throws IllegalArgumentException if the level is not between 0 and 1
      */
     public double coverageFactor(double level) {
-        double whole = Math.floor(degreesOfFreedom());
-        return coverageFactor(level, whole >= 1 ? whole : degreesOfFreedom());
+        double known = degreesOfFreedom();
+        return coverageFactor(level, known >= 1 ? Math.floor(known) : known);
     }
 
     /**

@@ -13,6 +13,21 @@ final class Welch {
     private Welch() {}
 
     static double degreesOfFreedom(List<Contribution> contributions, Correlation correlation) {
+        return correlation.isNone() ? independent(contributions) : tied(contributions, correlation);
+    }
+
+    private static double independent(List<Contribution> contributions) {
+        double variance = 0;
+        double sum = 0;
+        for (Contribution each : contributions) {
+            double share = each.amount() * each.amount();
+            variance += share;
+            sum += share * share / each.term().spread().degreesOfFreedom();
+        }
+        return sum == 0 ? Double.POSITIVE_INFINITY : variance * variance / sum;
+    }
+
+    private static double tied(List<Contribution> contributions, Correlation correlation) {
         List<Contribution> left = new ArrayList<>(contributions);
         double variance = 0;
         double sum = 0;

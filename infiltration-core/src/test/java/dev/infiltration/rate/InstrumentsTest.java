@@ -200,19 +200,24 @@ class InstrumentsTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource({
-        "18.00, 1e400, 300",
-        "1e-400, 60, 300",
-        "18, 60, 1e170",
-        "1e200, 60, 300",
-        "18, 60e200, 300",
-        "1e-999999999, 1, 1"
+        "18.00, 1e400, 300, false",
+        "1e-400, 60, 300, false",
+        "18, 60, 1e170, false",
+        "1e200, 60, 300, false",
+        "1e80, 60, 300, false",
+        "1e60, 60, 300, true",
+        "1e-200, 60, 300, true",
+        "18, 60e200, 300, true",
+        "1e-999999999, 1, 1, false"
     })
-    void numbersBeyondAllMeasureGiveNoBudget(String kilograms, String seconds, String millimetres) {
-        Ring ring = Ring.of("R1").withInsideDiameter(mm(millimetres));
+    void numbersBeyondAllMeasureGiveNoBudget(
+            String kilograms, String seconds, String millimetres, boolean hasBudget) {
+        Reading<Length> diameter = mm(millimetres);
+        Ring ring = Ring.of("R1").withInsideDiameters(List.of(diameter, diameter, diameter, mm("299")));
         TestRun run = run(kg(kilograms)).withElapsed(s(seconds));
-        NONE.budget("run 1", RateEquation.asPublished(), ring, run)
-                .ifPresent(budget ->
-                        assertTrue(Double.isFinite(budget.uncertainty().expanded(0.95)), budget.toString()));
+        Optional<UncertaintyBudget> budget = NONE.budget("run 1", RateEquation.asPublished(), ring, run);
+        assertEquals(hasBudget, budget.isPresent());
+        budget.ifPresent(some -> assertTrue(Double.isFinite(some.uncertainty().expanded(0.95)), some.toString()));
         Instruments coarse = with(Kind.BALANCE, Reading.of("1e400", FieldUnit.KILOGRAM), null);
         assertEquals(Optional.empty(), coarse.budget("run 1", RateEquation.asPublished(), RING, RUN));
         Ring apart = RING.withInsideDiameters(List.of(mm("1e300"), mm("1"), mm("1"), mm("1")));
