@@ -2,8 +2,19 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.rate;
 
+import static dev.infiltration.Amounts.celsius;
+import static dev.infiltration.Amounts.kg;
+import static dev.infiltration.Amounts.mm;
+import static dev.infiltration.Amounts.s;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.infiltration.field.Instrument;
+import dev.infiltration.field.Instrument.Kind;
+import dev.infiltration.field.Pour;
+import dev.infiltration.field.Pouring.End;
+import dev.infiltration.field.Ring;
+import dev.infiltration.field.TestRun;
+import dev.infiltration.method.Methods;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
@@ -21,6 +32,7 @@ import org.junit.jupiter.api.Test;
 class UncertaintyPageTest {
 
     private static final Path PAGE = Path.of("../docs/uncertainty.md");
+    private static final Path HERE = Path.of("src/test/java/dev/infiltration/rate/UncertaintyPageTest.java");
     private static final double[] RATES = {36, 254, 2540, 15_279, 36_000, 68_000};
     private static final double[] MASSES = {3.60, 18.00};
 
@@ -80,23 +92,76 @@ class UncertaintyPageTest {
                 .collect(Collectors.joining("", head, ""));
     }
 
-    private static String example() {
-        double rate = RateEquation.millimetresPerHour(18.00, 300.5, 60.0);
-        UncertaintyBudget budget = UncertaintyBudget.of(new InfiltrationRate(rate), 18.00, 300.5, 60.0)
-                .withMass("A1 run 1, before", Reading.of("20.42", FieldUnit.KILOGRAM))
-                .withMass("A1 run 1, after", Reading.of("2.42", FieldUnit.KILOGRAM))
-                .withDiameters(
-                        "ring R1",
-                        Stream.of("300", "301")
-                                .map(digits -> Reading.of(digits, FieldUnit.MILLIMETRE))
-                                .toList())
-                .withElapsed("A1 run 1, watch", Reading.of("60.0", FieldUnit.SECOND))
+    private static UncertaintyBudget budget() {
+        // begin
+        Ring ring = Ring.of("R1").withInsideDiameters(List.of(mm("300"), mm("301")));
+        TestRun run = TestRun.of(null, null, s("60.0"), End.DRAINED).withPours(List.of(Pour.of(kg("20.42"), kg("2.42"))));
+        Instrument watch = Instrument.of("W1").withKind(Kind.WATCH).withResolution(s("0.1"));
+        UncertaintyBudget budget = Instruments.of(List.of(watch))
+                .withMethod(Methods.unitPavement())
+                .budget("A1 run 1", RateEquation.asPublished(), ring, run)
+                .orElseThrow()
                 .with(RingTerm.END_POINT, Term.of("A1 run 1, end", 0, Spread.rectangular(2)))
                 .withSeal(new LeakBias(0.01));
-        String text = budget + "\n\n" + budget.table().replace(System.lineSeparator(), "\n");
+        // end
+        return budget;
+    }
+
+    private static String example() {
+        return indented(budget() + "\n\n" + budget().table().replace(System.lineSeparator(), "\n"));
+    }
+
+    private static String indented(String text) {
         return text.lines()
                 .map(line -> line.isEmpty() ? "\n" : "    " + line + "\n")
                 .collect(Collectors.joining());
+    }
+
+    /** u²(I)/I² = u²(M)/M² + 4·u²(D)/D² + u²(t)/t² with the half-widths of the table, each over √3 (derived). */
+    @Test
+    void exampleIsTheLawOfPropagationByHand() {
+        double mass = (2 * 0.005 * 0.005 + 0.01 * 0.01) / (18.00 * 18.00);
+        double diameter = 4 * (2 * 0.25 * 0.25 + 0.5 * 0.5) / (300.5 * 300.5);
+        double time = (0.05 * 0.05 + 2 * 2) / (60.0 * 60.0);
+        double rate = 4_583_666_000.0 * 18.00 / (300.5 * 300.5 * 60.0);
+        Uncertainty uncertainty = budget().uncertainty();
+        assertEquals(rate, uncertainty.value(), 1e-9);
+        double expected = rate * Math.sqrt((mass + diameter + time) / 3);
+        assertEquals(expected, uncertainty.standardUncertainty(), 1e-9);
+        assertEquals(1.959963984540054 * expected, uncertainty.expanded(0.95), 1e-9);
+    }
+
+    @Test
+    void exampleStandsOnThePageAsItIsRun() throws IOException {
+        String page = Files.readString(PAGE);
+        String shown = page.substring(page.indexOf("```java\n") + 8);
+        String source = Files.readString(HERE);
+        String run = source.substring(source.indexOf("// begin\n") + 9, source.indexOf("        // end"));
+        assertEquals(
+                run.replaceAll("\\s+", ""), shown.substring(0, shown.indexOf("```")).replaceAll("\\s+", ""));
+    }
+
+    @Test
+    void variantsAreThoseOfTheCode() throws IOException {
+        assertBlock("variants", indented(variants()));
+    }
+
+    /** 18.00 kg through 300 mm in 60.0 s, water at 25 °C. */
+    private static String variants() {
+        Ring ring = Ring.of("R1").withInsideDiameter(mm("300"));
+        TestRun run = TestRun.of(null, kg("18.00"), s("60.0"), End.DRAINED);
+        RateEquation published = RateEquation.asPublished();
+        String rates = Stream.of(published, RateEquation.fromGeometry(), published.withWaterAt(celsius("25")))
+                .map(equation -> String.format(
+                        Locale.ROOT, "%.1f mm/h  %s%n", rate(equation, ring, run), equation.constant(ring, run)))
+                .collect(Collectors.joining())
+                .replace(System.lineSeparator(), "\n");
+        InfiltrationRate measured = new InfiltrationRate(rate(published, ring, run));
+        return rates + new NormalizedRate(measured, Water.at(25), Water.at(20), 0.5);
+    }
+
+    private static double rate(RateEquation equation, Ring ring, TestRun run) {
+        return equation.rate(ring, run).rate().orElseThrow().millimetresPerHour();
     }
 
     private static double seconds(double rate, double kilograms) {
