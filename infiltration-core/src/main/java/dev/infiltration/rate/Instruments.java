@@ -144,8 +144,8 @@ public record Instruments(List<Instrument> named, @Nullable TestMethod method) {
                     ? null
                     : any.as(quantity).filter(Reading::isPositive).orElse(null);
             if (amount != null && (widest == null || amount.compareAmount(widest.amount()) > 0)) {
-                String whose = kind.word() + " " + instrument.id();
-                widest = new Stated<>(amount, whose, new Basis(what + whose, "", Basis.Trust.USER));
+                String whose = what + kind.word() + " " + instrument.id();
+                widest = new Stated<>(amount, whose, new Basis(whose, "", Basis.Trust.USER));
             }
         }
         return widest;

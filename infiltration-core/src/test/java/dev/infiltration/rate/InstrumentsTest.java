@@ -100,11 +100,11 @@ class InstrumentsTest {
         assertEquals(
                 List.of(
                         "run 1, water rectangular ±0.010 resolution of balance B1 (user)",
-                        "balance B1 rectangular ±0.030 tolerance of balance B1 (user)",
+                        "tolerance of balance B1 rectangular ±0.030 tolerance of balance B1 (user)",
                         "ring R1, diameter 1 rectangular ±1.0 resolution of tape L1 (user)",
-                        "tape L1 rectangular ±1.5 tolerance of tape L1 (user)",
+                        "tolerance of tape L1 rectangular ±1.5 tolerance of tape L1 (user)",
                         "run 1, watch rectangular ±0.10 resolution of watch W1 (user)",
-                        "watch W1 rectangular ±0.40 tolerance of watch W1 (user)"),
+                        "tolerance of watch W1 rectangular ±0.40 tolerance of watch W1 (user)"),
                 terms(budget(instruments, RING, RUN)));
     }
 
@@ -125,7 +125,7 @@ class InstrumentsTest {
                 named("W3", Kind.WATCH, s("-5"), s("0"))));
         List<String> terms = terms(budget(two, RING, RUN));
         assertEquals("run 1, watch rectangular ±0.50 resolution of watch W2 (user)", terms.get(2));
-        assertEquals("watch W1 rectangular ±0.50 tolerance of watch W1 (user)", terms.get(3));
+        assertEquals("tolerance of watch W1 rectangular ±0.50 tolerance of watch W1 (user)", terms.get(3));
     }
 
     @Test
@@ -141,7 +141,7 @@ class InstrumentsTest {
         assertEquals(
                 List.of(
                         "run 1, pour 1 before rectangular ±0.0050 last digit written (derived)",
-                        "balance X rectangular ±0.010 tolerance of balance X (user)",
+                        "tolerance of balance X rectangular ±0.010 tolerance of balance X (user)",
                         "run 1, pour 1 after rectangular ±0.050 last digit written (derived)",
                         "run 1, pour 2 before rectangular ±0.0050 last digit written (derived)",
                         "run 1, pour 2 after rectangular ±0.050 last digit written (derived)"),
@@ -210,8 +210,7 @@ class InstrumentsTest {
         "18, 60e200, 300, true",
         "1e-999999999, 1, 1, false"
     })
-    void numbersBeyondAllMeasureGiveNoBudget(
-            String kilograms, String seconds, String millimetres, boolean hasBudget) {
+    void numbersBeyondAllMeasureGiveNoBudget(String kilograms, String seconds, String millimetres, boolean hasBudget) {
         Reading<Length> diameter = mm(millimetres);
         Ring ring = Ring.of("R1").withInsideDiameters(List.of(diameter, diameter, diameter, mm("299")));
         TestRun run = run(kg(kilograms)).withElapsed(s(seconds));

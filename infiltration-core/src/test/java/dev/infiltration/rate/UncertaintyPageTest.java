@@ -95,7 +95,8 @@ class UncertaintyPageTest {
     private static UncertaintyBudget budget() {
         // begin
         Ring ring = Ring.of("R1").withInsideDiameters(List.of(mm("300"), mm("301")));
-        TestRun run = TestRun.of(null, null, s("60.0"), End.DRAINED).withPours(List.of(Pour.of(kg("20.42"), kg("2.42"))));
+        TestRun run =
+                TestRun.of(null, null, s("60.0"), End.DRAINED).withPours(List.of(Pour.of(kg("20.42"), kg("2.42"))));
         Instrument watch = Instrument.of("W1").withKind(Kind.WATCH).withResolution(s("0.1"));
         UncertaintyBudget budget = Instruments.of(List.of(watch))
                 .withMethod(Methods.unitPavement())
@@ -138,7 +139,8 @@ class UncertaintyPageTest {
         String source = Files.readString(HERE);
         String run = source.substring(source.indexOf("// begin\n") + 9, source.indexOf("        // end"));
         assertEquals(
-                run.replaceAll("\\s+", ""), shown.substring(0, shown.indexOf("```")).replaceAll("\\s+", ""));
+                run.replaceAll("\\s+", ""),
+                shown.substring(0, shown.indexOf("```")).replaceAll("\\s+", ""));
     }
 
     @Test
