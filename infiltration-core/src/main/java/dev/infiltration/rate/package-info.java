@@ -13,6 +13,10 @@
  *         lower -> "at least " + lower.bound(), withheld -> "no rate: " + withheld.reasons());
  * double bare = RateEquation.millimetresPerHour(18.00, 300, 60.0);                  // 15278.886…
  * }</pre>
+ *
+ * <p>How sure a rate is: {@link dev.infiltration.rate.Instruments} make an
+ * {@link dev.infiltration.rate.UncertaintyBudget} of a run, {@link dev.infiltration.rate.Measurement} and
+ * {@link dev.infiltration.rate.MonteCarlo} of anything.
  */
 @NullMarked
 package dev.infiltration.rate;

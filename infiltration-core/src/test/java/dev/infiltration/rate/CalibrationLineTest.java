@@ -21,6 +21,13 @@ class CalibrationLineTest {
     @ParameterizedTest(name = "JCGM 100:2008, H.3, {0}")
     @CsvSource(delimiter = '|', textBlock = """
             # figure, mark              | value              | within
+            y1, seen, printed           | -0.1712            | 5e-5
+            y1, exact                   | -0.17120379013135  | 1e-13
+            1: u(y1), exact             | 0.00287759783516   | 1e-13
+            y2, seen, printed           | 0.00218            | 5e-6
+            y2, exact                   | 0.00218269773988728 | 1e-15
+            2: u(y2), exact             | 6.67938773228e-4   | 1e-14
+            s, exact                    | 0.00349756396351   | 1e-13
             r(y1,y2), seen, printed     | -0.930             | 5e-4
             r(y1,y2), exact             | -0.930429603093    | 1e-12
             b(30), seen, printed        | -0.1494            | 5e-5
@@ -35,6 +42,10 @@ class CalibrationLineTest {
                 .withCorrelation(new double[][] {{1, tilt(line)}, {tilt(line), 1}})
                 .propagate();
         double found = switch (figure.charAt(0)) {
+            case 'y' -> figure.startsWith("y1") ? line.getIntercept() : line.getSlope();
+            case '1' -> intercept(line).spread().standardUncertainty();
+            case '2' -> slope(line).spread().standardUncertainty();
+            case 's' -> StrictMath.sqrt(line.getMeanSquareError());
             case 'r' -> tilt(line);
             case 'b' -> at30.value();
             case 'u' -> at30.standardUncertainty();

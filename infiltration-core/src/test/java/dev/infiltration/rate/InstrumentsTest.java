@@ -29,7 +29,11 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -242,6 +246,55 @@ class InstrumentsTest {
         Instruments coarse = with(Kind.THERMOMETER, celsius("500"), null);
         double whole = (Water.at(4).density() - Water.at(60).density()) / 2000;
         assertEquals(whole, density(coarse.withWater(read, "water", celsius("20"))), 1e-7);
+    }
+
+    @Property
+    void uncertaintyNeverShrinksWhereAnInstrumentIsCoarserOrLessTrue(
+            @ForAll Kind kind, @ForAll @IntRange(min = 1, max = 500) int step, @ForAll @IntRange(max = 500) int more) {
+        double finer = relative(kind, step, step);
+        assertTrue(finer <= relative(kind, step + more, step));
+        assertTrue(finer <= relative(kind, step, step + more));
+    }
+
+    private static double relative(Kind kind, int step, int tolerance) {
+        Instruments instruments = with(kind, hundredths(kind, step), hundredths(kind, tolerance));
+        UncertaintyBudget read = budget(instruments, RING, RUN);
+        return instruments.withWater(read, "water", celsius("20")).relativeStandardUncertainty();
+    }
+
+    private static Reading<?> hundredths(Kind kind, int count) {
+        BigDecimal value = BigDecimal.valueOf(count, 2);
+        return switch (kind) {
+            case BALANCE -> Reading.of(value, FieldUnit.KILOGRAM);
+            case WATCH -> Reading.of(value, FieldUnit.SECOND);
+            case TAPE -> Reading.of(value, FieldUnit.MILLIMETRE);
+            case THERMOMETER -> Reading.of(value, FieldUnit.CELSIUS);
+        };
+    }
+
+    /** Twice the water in twice the time, read half as finely, with one ring: the same share (derived). */
+    @Property
+    void relativeUncertaintyDoesNotChangeWhenReadingsAndStepsGrowAlike(@ForAll @IntRange(min = 1, max = 50) int scale) {
+        TestRun larger = run(WaterReading.weighed(times(Reading.of("18.00", FieldUnit.KILOGRAM), "0.01", scale)))
+                .withElapsed(times(s("60.0"), "0.1", scale));
+        double once = budget(NONE, RING, RUN).relativeStandardUncertainty();
+        assertEquals(once, budget(NONE, RING, larger).relativeStandardUncertainty(), 1e-12 * once);
+    }
+
+    private static <Q extends Quantity<Q>> Reading<Q> times(Reading<Q> reading, String step, int scale) {
+        BigDecimal factor = BigDecimal.valueOf(scale);
+        return Reading.of(reading.value().multiply(factor), reading.unit())
+                .withResolution(new BigDecimal(step).multiply(factor));
+    }
+
+    /** The same water and ring in grams and centimetres, read to the same steps: the same uncertainty (derived). */
+    @Test
+    void unitsOfASystemChangeNoUncertainty() {
+        Ring centimetres = Ring.of("R1").withInsideDiameter(Reading.of("30.0", FieldUnit.CENTIMETRE));
+        TestRun grams =
+                run(WaterReading.weighed(Reading.of("18000", FieldUnit.GRAM).withResolution(BigDecimal.TEN)));
+        double expected = budget(NONE, RING, RUN).uncertainty().standardUncertainty();
+        assertEquals(expected, budget(NONE, centimetres, grams).uncertainty().standardUncertainty(), 1e-9);
     }
 
     private static double density(UncertaintyBudget budget) {
