@@ -3,6 +3,7 @@
 package dev.infiltration.compare;
 
 import dev.infiltration.summary.Interval;
+import dev.infiltration.summary.TextTable;
 
 /**
  * The ratio of two estimates with Fieller's limits (1954): all ratios {@code r} for which {@code top − r·bottom} may be 0.
@@ -94,5 +95,17 @@ public record Fieller(double ratio, Shape shape, double low, double high, double
         return shape == Shape.WITHIN
                 ? new Interval(low, high, level)
                 : new Interval(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, level);
+    }
+
+    /** {@return the ratio and what fits beside it, for people} */
+    @Override
+    public String toString() {
+        String limits = TextTable.number(low) + " to " + TextTable.number(high);
+        String where = switch (shape) {
+            case WITHIN -> limits;
+            case OUTSIDE -> "all but " + limits;
+            case EVERYTHING -> "any";
+        };
+        return TextTable.number(ratio) + ", " + where + " (" + TextTable.number(100 * level) + " %)";
     }
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.compare;
 
+import dev.infiltration.summary.TextTable;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -102,5 +103,14 @@ public final class KruskalWallis {
     /** {@return how many values there are in all groups} */
     public int n() {
         return IntStream.of(sizes).sum();
+    }
+
+    /** {@return the test as a small table} */
+    @Override
+    public String toString() {
+        TextTable table = TextTable.titled("rank sums of several groups")
+                .with("values", n())
+                .with("statistic", TextTable.number(statistic()));
+        return Words.ended(table, p(), conclusion()).toString();
     }
 }

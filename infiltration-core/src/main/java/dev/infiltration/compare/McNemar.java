@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.compare;
 
+import dev.infiltration.summary.TextTable;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 
 /**
@@ -56,5 +57,13 @@ public record McNemar(int gained, int lost) {
      */
     public double approximate(Continuity continuity) {
         return ChiSquaredDistribution.of(1).survivalProbability(chiSquared(continuity));
+    }
+
+    /** {@return the test as a small table} */
+    @Override
+    public String toString() {
+        TextTable table =
+                TextTable.titled("change in a yes or no").with("from no to yes, from yes to no", gained + ", " + lost);
+        return Words.ended(table, exact().value(), conclusion()).toString();
     }
 }

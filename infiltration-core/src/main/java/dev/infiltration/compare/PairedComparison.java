@@ -73,6 +73,17 @@ public final class PairedComparison {
         return new PairedComparison(first, second, "run 1", "run 2");
     }
 
+    /**
+     * {@return the comparison of the second run with the first, at the same locations}
+     *
+     * @param first  rates of the first runs
+     * @param second rates of the second runs, in the same order
+     * @throws IllegalArgumentException if the numbers differ
+     */
+    public static PairedComparison ofRuns(List<InfiltrationRate> first, List<InfiltrationRate> second) {
+        return ofRuns(Logs.rates(first), Logs.rates(second));
+    }
+
     /** {@return how many pairs there are} */
     public int pairs() {
         return logRatios.length;

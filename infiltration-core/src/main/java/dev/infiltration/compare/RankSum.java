@@ -3,6 +3,7 @@
 package dev.infiltration.compare;
 
 import dev.infiltration.summary.Interval;
+import dev.infiltration.summary.TextTable;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -158,5 +159,15 @@ public final class RankSum {
         return Shift.of(Arrays.stream(group)
                 .flatMap(one -> Arrays.stream(against).map(other -> one - other))
                 .toArray());
+    }
+
+    /** {@return the test as a small table} */
+    @Override
+    public String toString() {
+        TextTable table = TextTable.titled("rank sum")
+                .with("pairs in which the group is higher", TextTable.number(statistic()))
+                .with("shift", TextTable.number(shift().orElse(Double.NaN)))
+                .with("its interval", Words.limits(interval(Interval.LEVEL)));
+        return Words.ended(table, p(), conclusion()).toString();
     }
 }

@@ -6,7 +6,9 @@ import dev.infiltration.summary.Interval;
 import dev.infiltration.summary.Moments;
 import dev.infiltration.summary.Quantile;
 import dev.infiltration.summary.TextTable;
+import dev.infiltration.units.InfiltrationRate;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -59,6 +61,19 @@ public final class Recovery {
         double[] all = new double[before.length];
         Arrays.fill(all, fresh);
         return new Recovery(all, before, after);
+    }
+
+    /**
+     * {@return the recovery where every location was tested when new}
+     *
+     * @param fresh  rates when new, one for each location
+     * @param before rates before cleaning, at the same locations
+     * @param after  rates after cleaning, likewise
+     * @throws IllegalArgumentException if the numbers differ
+     */
+    public static Recovery of(
+            List<InfiltrationRate> fresh, List<InfiltrationRate> before, List<InfiltrationRate> after) {
+        return of(Logs.rates(fresh), Logs.rates(before), Logs.rates(after));
     }
 
     /** {@return the share brought back; not a number or infinite where nothing was lost} */

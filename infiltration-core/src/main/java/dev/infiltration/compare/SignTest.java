@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.compare;
 
+import dev.infiltration.summary.TextTable;
 import java.math.BigInteger;
 
 /**
@@ -73,5 +74,12 @@ public record SignTest(int rises, int falls) {
     /** {@return the conclusion at a two-sided risk of 5 %} */
     public Conclusion conclusion() {
         return Conclusion.of(exact().value(), smallestP(), rises - falls);
+    }
+
+    /** {@return the test as a small table} */
+    @Override
+    public String toString() {
+        TextTable table = TextTable.titled("signs").with("above zero, below zero", rises + ", " + falls);
+        return Words.ended(table, exact().value(), conclusion()).toString();
     }
 }

@@ -3,6 +3,7 @@
 package dev.infiltration.compare;
 
 import dev.infiltration.summary.Interval;
+import dev.infiltration.summary.TextTable;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -162,5 +163,16 @@ public final class SignedRank {
                 .flatMapToDouble(i -> IntStream.rangeClosed(0, i)
                         .mapToDouble(j -> i == j ? differences[i] : (differences[i] + differences[j]) / 2))
                 .toArray());
+    }
+
+    /** {@return the test as a small table} */
+    @Override
+    public String toString() {
+        TextTable table = TextTable.titled("signed ranks")
+                .with("differences", n() + ", " + zeros() + " of zero dropped")
+                .with("sum of ranks above zero", TextTable.number(statistic()))
+                .with("shift", TextTable.number(shift().orElse(Double.NaN)))
+                .with("its interval", Words.limits(interval(Interval.LEVEL)));
+        return Words.ended(table, p(), conclusion()).toString();
     }
 }

@@ -5,6 +5,7 @@ package dev.infiltration.compare;
 import dev.infiltration.summary.Interval;
 import dev.infiltration.summary.Moments;
 import dev.infiltration.summary.Quantile;
+import dev.infiltration.summary.TextTable;
 import java.util.Optional;
 import org.apache.commons.statistics.distribution.TDistribution;
 
@@ -69,5 +70,17 @@ public record Welch(Moments group, Moments against) {
 
     private boolean isKnown() {
         return degrees() > 0;
+    }
+
+    /** {@return the test as a small table} */
+    @Override
+    public String toString() {
+        return TextTable.titled("two means")
+                .with("difference", TextTable.number(difference()))
+                .with("its interval", Words.limits(interval(Interval.LEVEL)))
+                .with("t", TextTable.number(t()))
+                .with("degrees of freedom", TextTable.number(degrees()))
+                .with("two-sided probability", TextTable.number(p()))
+                .toString();
     }
 }

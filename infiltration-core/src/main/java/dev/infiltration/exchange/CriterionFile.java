@@ -91,6 +91,9 @@ final class CriterionFile {
                     form == Criterion.Form.SHARE_OF_LOCATIONS ? lack("share", share) : "",
                     share == null || takesShare(form) ? "" : "it has a share, which its form does not take",
                     share == null || isShare(share) ? "" : "its share is not above 0 and at most 1",
+                    share == null || form != Criterion.Form.CONFIDENCE_BOUND || isBetween(share, "0.5", "1")
+                            ? ""
+                            : "its share is no level above 0.5 and below 1",
                     roundedTo == null || roundedTo.signum() > 0 ? "" : "its roundedTo is not above 0"));
         }
 

@@ -42,6 +42,8 @@ public record Criterion(
 
     /** The share of locations or the level where none is named: all of them, 95 %. */
     private static final double ALL = 1;
+    /** A bound that is right half the time is none. */
+    private static final double EVEN = 0.5;
 
     /** Digits of a computed figure that mean something; the rest is rounding. */
     private static final MathContext DIGITS = new MathContext(12, RoundingMode.HALF_EVEN);
@@ -115,11 +117,15 @@ public record Criterion(
     /**
      * Checks share and rounding.
      *
-     * @throws IllegalArgumentException if the share is not above 0 and at most 1, or the rounding not above 0
+     * @throws IllegalArgumentException if the share is not above 0 and at most 1, the level of a bound not between a half and
+     *     1, or the rounding not above 0
      */
     public Criterion {
         if (!(share > 0 && share <= 1)) {
             throw new IllegalArgumentException("share: expected above 0, at most 1, got " + share);
+        }
+        if (form == Form.CONFIDENCE_BOUND && !(share > EVEN && share < ALL)) {
+            throw new IllegalArgumentException("share: expected a level above 0.5 and below 1, got " + share);
         }
         if (roundedTo != null && (roundedTo.signum() <= 0 || Math.abs(roundedTo.scale()) > MOST_PLACES)) {
             throw new IllegalArgumentException("roundedTo: expected above 0, of few places, got " + roundedTo);

@@ -70,6 +70,16 @@ public final class Decision {
         return new Decision(criterion, summary, verdict);
     }
 
+    /**
+     * {@return the decision on locations tested by the criterion's own method, of whose tests nothing was found}
+     *
+     * @param criterion what the surface must come up to
+     * @param summary   its locations
+     */
+    public static Decision of(Criterion criterion, RateSummary summary) {
+        return of(criterion, summary, criterion.method(), Set.of());
+    }
+
     /** {@return the criterion} */
     public Criterion criterion() {
         return criterion;

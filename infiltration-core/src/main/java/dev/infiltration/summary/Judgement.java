@@ -17,6 +17,9 @@ import java.util.Set;
 /** A criterion held against a summary. */
 final class Judgement {
 
+    /** More than the product of a share and a count is off, less than a location in any count. */
+    private static final double ROUNDING = 1e-12;
+
     private final Criterion criterion;
     private final RateSummary summary;
     private final Set<Bias> biases;
@@ -91,16 +94,22 @@ final class Judgement {
             return none("no figure: no location has one");
         }
         int n = locations.size();
-        boolean isMet = passing(locations) >= share * n;
+        long needed = needed(share, n);
+        boolean isMet = passing(locations) >= needed;
         long sure = locations.stream().filter(this::isSure).count();
         long surePasses =
                 locations.stream().filter(this::isSure).filter(this::passes).count();
-        boolean isSettled = isMet ? surePasses >= share * n : n - (sure - surePasses) < share * n;
+        boolean isSettled = isMet ? surePasses >= needed : n - (sure - surePasses) < needed;
         add(doubts, !isSettled, "it rests on bounds");
         int left = summary.withheld() + summary.notTested();
         add(doubts, isMet && left > 0, left + " planned locations are left out");
         addShare(share, isMet);
         return verdict(isMet, Optional.empty(), false);
+    }
+
+    /** The fewest locations that make up the share: 55 of 100 are 0.55, though their product is rounded up as a double. */
+    private static long needed(double share, int n) {
+        return (long) Math.ceil(share * n * (1 - ROUNDING));
     }
 
     /** What the locations say of the area, where only a share of it must pass. */

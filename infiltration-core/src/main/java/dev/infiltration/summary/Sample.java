@@ -87,6 +87,18 @@ public record Sample(List<Spot> spots, @Nullable Selection selection, Map<String
     }
 
     /**
+     * {@return measured rates of locations chosen in one way}
+     *
+     * @param selection how they were chosen
+     * @param rates     the rates
+     */
+    public static Sample ofRates(Selection selection, List<InfiltrationRate> rates) {
+        return of(
+                selection,
+                rates.stream().mapToDouble(InfiltrationRate::millimetresPerHour).toArray());
+    }
+
+    /**
      * {@return outcomes of locations chosen in one way, bounds among them}
      *
      * @param selection how they were chosen

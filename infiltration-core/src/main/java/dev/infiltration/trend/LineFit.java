@@ -6,6 +6,7 @@ import dev.infiltration.compare.Fieller;
 import dev.infiltration.summary.Interval;
 import dev.infiltration.summary.Moments;
 import dev.infiltration.summary.Quantile;
+import dev.infiltration.summary.TextTable;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
@@ -196,5 +197,19 @@ public final class LineFit {
     public double whereError(double y, double readings) {
         double x = meanX + (y - meanY) / slope;
         return residualSd / Math.abs(slope) * Math.sqrt(1 / readings + 1.0 / n + distance(x));
+    }
+
+    /** {@return the line as a small table} */
+    @Override
+    public String toString() {
+        return TextTable.titled("line of least squares")
+                .with("points", n())
+                .with("slope", TextTable.number(slope()))
+                .with(
+                        "its interval",
+                        slopeInterval(Interval.LEVEL).map(Interval::toString).orElse("not given"))
+                .with("height at 0", TextTable.number(intercept()))
+                .with("scatter about it", TextTable.number(residualSd()))
+                .toString();
     }
 }

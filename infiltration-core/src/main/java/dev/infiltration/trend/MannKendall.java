@@ -4,6 +4,7 @@ package dev.infiltration.trend;
 
 import dev.infiltration.compare.Conclusion;
 import dev.infiltration.compare.ExactProbability;
+import dev.infiltration.summary.TextTable;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Optional;
@@ -196,5 +197,18 @@ public final class MannKendall {
 
     boolean hasTies() {
         return valueTies.length < n || timeTies.length < n;
+    }
+
+    /** {@return the test as a small table} */
+    @Override
+    public String toString() {
+        boolean isTold = conclusion() != Conclusion.CANNOT_TELL;
+        return TextTable.titled("pairs that rise less pairs that fall")
+                .with("values", n())
+                .with("difference", statistic())
+                .with("tau-b", TextTable.number(tauB()))
+                .with("two-sided probability", isTold ? TextTable.number(p()) : "none")
+                .with("conclusion", conclusion())
+                .toString();
     }
 }

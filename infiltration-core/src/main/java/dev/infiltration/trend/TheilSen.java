@@ -4,6 +4,7 @@ package dev.infiltration.trend;
 
 import dev.infiltration.summary.Interval;
 import dev.infiltration.summary.Quantile;
+import dev.infiltration.summary.TextTable;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -103,5 +104,17 @@ public final class TheilSen {
 
     private Interval between(long rank, double level) {
         return new Interval(slopes.at(rank), slopes.at(slopes.count() + 1 - rank), level);
+    }
+
+    /** {@return the line as a small table} */
+    @Override
+    public String toString() {
+        return TextTable.titled("line by the median slope")
+                .with("slope", TextTable.number(slope()))
+                .with(
+                        "its interval",
+                        interval(Interval.LEVEL).map(Interval::toString).orElse("not given"))
+                .with("height at 0", TextTable.number(intercept()))
+                .toString();
     }
 }

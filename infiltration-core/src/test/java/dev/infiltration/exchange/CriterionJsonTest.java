@@ -102,6 +102,7 @@ class CriterionJsonTest {
             "value": "much"                    | "value": 100                      | 3 | /criteria/0/limit/value | found "much", expected a number
             "value": -1                        | "value": 100                      | 3 | /criteria/0 | its limit is not above 0
             "share": 1.01                      | "share": 0.9                      | 5 | /criteria/1 | its share is not above 0 and at most 1
+            "form": "confidence-bound", "share": 0.5, "x": 0 | "form": "mean" | 3 | /criteria/0 | its share is no level above 0.5 and below 1
             "roundedTo": 0                     | "roundedTo": 10                   | 5 | /criteria/1 | its roundedTo is not above 0
             "id": "mean"                       | "id": "share"                     | 1 | '' | more than one criterion is called mean
             "form": "median"                   | "form": "share-of-locations"      | 5 | /criteria/1 | it has a share, which its form does not take

@@ -106,6 +106,10 @@ class CriterionTest {
         assertThrows(IllegalArgumentException.class, () -> any.withShare(0));
         assertThrows(IllegalArgumentException.class, () -> any.withShare(80));
         assertThrows(IllegalArgumentException.class, () -> any.withRounding(BigDecimal.ZERO));
+        Criterion bound = Criterion.of(Form.CONFIDENCE_BOUND, Relation.AT_LEAST, any.limit(), "m", "s");
+        assertEquals(0.95, bound.share());
+        assertThrows(IllegalArgumentException.class, () -> bound.withShare(1));
+        assertThrows(IllegalArgumentException.class, () -> bound.withShare(0.5));
         assertThrows(IllegalArgumentException.class, () -> any.withRounding(new BigDecimal("1e-999999999")));
     }
 }

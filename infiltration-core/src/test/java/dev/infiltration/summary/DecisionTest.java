@@ -20,6 +20,7 @@ import dev.infiltration.summary.Decision.Guarded;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -284,5 +285,36 @@ class DecisionTest {
     void nothingTestedGivesNoFigure() {
         assertDecided(AsStated.NO_FIGURE, false, of(Form.MEAN, Relation.AT_LEAST, Sample.random()));
         assertDecided(AsStated.NO_FIGURE, false, of(Form.EVERY_LOCATION, Relation.AT_LEAST, Sample.random()));
+    }
+
+    /** As doubles 0.55 · 100 is 55.00000000000001 and 0.29 · 100 is 28.999999999999996. */
+    @ParameterizedTest(name = "{0} of 100 for {1}: {2}")
+    @CsvSource({
+        "55, 0.55, MET",
+        "54, 0.55, NOT_MET",
+        "29, 0.29, MET",
+        "28, 0.29, NOT_MET",
+        "100, 1, MET",
+        "99, 1, NOT_MET"
+    })
+    void shareOfLocationsIsCountedNotRounded(int passing, double share, AsStated expected) {
+        double[] rates = new double[100];
+        Arrays.fill(rates, 0, passing, 300);
+        Arrays.fill(rates, passing, 100, 200);
+        Criterion criterion =
+                criterion(Form.SHARE_OF_LOCATIONS, Relation.AT_LEAST).withShare(share);
+        assertEquals(
+                expected,
+                Decision.of(criterion, RateSummary.of(Sample.random(rates))).asStated());
+    }
+
+    @Test
+    void plainRatesAreJudgedByTheCriterionsOwnMethod() {
+        Criterion mean = criterion(Form.MEAN, Relation.AT_LEAST);
+        Sample asRates = Sample.ofRates(
+                Selection.RANDOM,
+                Arrays.stream(HIGH).mapToObj(InfiltrationRate::new).toList());
+        assertDecided(AsStated.MET, true, Decision.of(mean, RateSummary.of(asRates)));
+        assertDecided(AsStated.NOT_MET, true, Decision.of(mean, RateSummary.of(Sample.random(LOW))));
     }
 }
