@@ -3,6 +3,8 @@
 
 package dev.infiltration.exchange;
 
+import dev.infiltration.exchange.text.Digits;
+import dev.infiltration.exchange.text.Found;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -3,6 +3,8 @@
 
 package dev.infiltration.exchange;
 
+import dev.infiltration.exchange.text.Digits;
+import dev.infiltration.exchange.text.Stopwatch;
 import dev.infiltration.field.WaterReading;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;

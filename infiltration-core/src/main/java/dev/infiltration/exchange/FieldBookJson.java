@@ -3,6 +3,7 @@
 
 package dev.infiltration.exchange;
 
+import dev.infiltration.exchange.text.Output;
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.Gaps;
 import dev.infiltration.field.ReadBook;

@@ -3,6 +3,7 @@
 
 package dev.infiltration.exchange;
 
+import dev.infiltration.exchange.text.Found;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 

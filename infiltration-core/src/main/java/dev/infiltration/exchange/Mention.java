@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.exchange;
 
+import dev.infiltration.exchange.text.Found;
 import tools.jackson.core.JsonToken;
 
 /**

@@ -3,6 +3,8 @@
 
 package dev.infiltration.exchange;
 
+import dev.infiltration.exchange.text.Found;
+import dev.infiltration.exchange.text.Output;
 import dev.infiltration.field.Problem;
 import dev.infiltration.method.Methods;
 import dev.infiltration.method.TestMethod;

@@ -3,6 +3,7 @@
 
 package dev.infiltration.exchange;
 
+import dev.infiltration.exchange.text.Found;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

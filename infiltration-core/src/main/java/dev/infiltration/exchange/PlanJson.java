@@ -3,6 +3,7 @@
 
 package dev.infiltration.exchange;
 
+import dev.infiltration.exchange.text.Output;
 import dev.infiltration.field.Location;
 import dev.infiltration.plan.LocationDraw;
 import dev.infiltration.plan.SpotPlan;

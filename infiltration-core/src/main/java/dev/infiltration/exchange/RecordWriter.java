@@ -3,6 +3,7 @@
 
 package dev.infiltration.exchange;
 
+import dev.infiltration.exchange.text.Found;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.WaterReading;
 import dev.infiltration.units.Reading;

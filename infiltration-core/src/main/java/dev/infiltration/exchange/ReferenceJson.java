@@ -3,6 +3,7 @@
 
 package dev.infiltration.exchange;
 
+import dev.infiltration.exchange.text.Output;
 import dev.infiltration.field.Problem;
 import dev.infiltration.rate.ReferenceCases;
 import dev.infiltration.rate.ReferenceCheck;

@@ -4,6 +4,7 @@ package dev.infiltration.exchange;
 
 import dev.infiltration.check.Finding;
 import dev.infiltration.check.VisitAt;
+import dev.infiltration.exchange.text.Output;
 import dev.infiltration.field.Problem;
 import dev.infiltration.rate.RateConstant;
 import dev.infiltration.rate.RateOutcome;

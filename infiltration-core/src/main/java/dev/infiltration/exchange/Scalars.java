@@ -3,6 +3,7 @@
 
 package dev.infiltration.exchange;
 
+import dev.infiltration.exchange.text.Digits;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.Word;
 import java.time.DateTimeException;

@@ -3,28 +3,17 @@
 
 package dev.infiltration.exchange;
 
+import dev.infiltration.exchange.text.ByteOrderMark;
 import java.io.CharArrayWriter;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.PushbackInputStream;
 import java.io.Reader;
 import java.io.StringReader;
-import java.nio.charset.Charset;
-import java.nio.charset.CodingErrorAction;
-import java.nio.charset.StandardCharsets;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Turns bytes into text, whole or line by line: UTF-8, or what the byte-order mark says.
- *
- * <p>Bytes that are no character of the encoding become half a surrogate pair, which sound text never holds, and so are
- * found again by {@link Text}.
- */
+/** Turns bytes into text, whole or line by line: UTF-8, or what the byte-order mark says. */
 final class TextReader {
 
-    private static final String UNSOUND = "\uDFFF";
     private static final int BLOCK = 1 << 14;
 
     private final Reader reader;
@@ -47,25 +36,12 @@ final class TextReader {
      * @param limit characters of a text, beyond which it is cut
      */
     static TextReader of(InputStream bytes, int limit) throws IOException {
-        PushbackInputStream marked = new PushbackInputStream(bytes, Mark.LONGEST);
-        byte[] head = marked.readNBytes(Mark.LONGEST);
-        Mark mark = Mark.of(head);
-        int length = mark.bytes.length();
-        marked.unread(head, length, head.length - length);
-        return new TextReader(reader(marked, Charset.forName(mark.encoding)), mark.encoding, limit);
+        ByteOrderMark.Marked marked = ByteOrderMark.reader(bytes);
+        return new TextReader(marked.reader(), marked.encoding(), limit);
     }
 
     static TextReader of(String text, int limit) {
         return new TextReader(new StringReader(text.startsWith("\uFEFF") ? text.substring(1) : text), "Unicode", limit);
-    }
-
-    private static Reader reader(InputStream bytes, Charset charset) {
-        return new InputStreamReader(
-                bytes,
-                charset.newDecoder()
-                        .onMalformedInput(CodingErrorAction.REPLACE)
-                        .onUnmappableCharacter(CodingErrorAction.REPLACE)
-                        .replaceWith(UNSOUND));
     }
 
     /** {@return all that has not been read yet} */
@@ -132,28 +108,5 @@ final class TextReader {
             filled = Math.max(reader.read(block), 0);
         }
         return filled > 0;
-    }
-
-    /** A byte-order mark: its bytes, and the encoding that they tell of. */
-    private record Mark(String bytes, String encoding) {
-
-        private static final int LONGEST = 4;
-
-        /** The longer before those that start alike. */
-        private static final List<Mark> ALL = List.of(
-                new Mark("\u0000\u0000\u00FE\u00FF", "UTF-32BE"),
-                new Mark("\u00FF\u00FE\u0000\u0000", "UTF-32LE"),
-                new Mark("\u00FE\u00FF", "UTF-16BE"),
-                new Mark("\u00FF\u00FE", "UTF-16LE"),
-                new Mark("\u00EF\u00BB\u00BF", "UTF-8"),
-                new Mark("", "UTF-8"));
-
-        private static Mark of(byte[] head) {
-            String start = new String(head, StandardCharsets.ISO_8859_1);
-            return ALL.stream()
-                    .filter(mark -> start.startsWith(mark.bytes))
-                    .findFirst()
-                    .orElseThrow();
-        }
     }
 }

@@ -1,0 +1,62 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+
+package dev.infiltration.exchange.text;
+
+import java.math.BigDecimal;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Numbers from their digits, never by a locale and never computed with before their exponent is known to be small. */
+public final class Digits {
+
+    /** A number as JSON writes it, RFC 8259 section 6. */
+    private static final Pattern NUMBER =
+            Pattern.compile("-?+(?:0|[1-9][0-9]*+)(?:\\.[0-9]++)?+(?:[eE][+-]?+[0-9]++)?+");
+
+    private static final int LONGEST = 1_000;
+    private static final int MOST_DIGITS = 34;
+    private static final int LARGEST_EXPONENT = 15;
+    private static final BigDecimal LARGEST = BigDecimal.ONE.scaleByPowerOfTen(LARGEST_EXPONENT);
+
+    private Digits() {}
+
+    /** {@return a JSON number, or null when it has an exponent that no decimal holds} */
+    public static @Nullable BigDecimal decimal(String number) {
+        try {
+            return new BigDecimal(number);
+        } catch (NumberFormatException exponentTooLarge) {
+            return null;
+        }
+    }
+
+    /** {@return the number that a string of digits stands for, or null when it is no JSON number} */
+    public static @Nullable BigDecimal quoted(String text) {
+        return text.length() <= LONGEST && NUMBER.matcher(text).matches() ? decimal(text) : null;
+    }
+
+    /** {@return the whole number, however it was written: 3, 3.0, 3e0; or null when it is none or no int holds it} */
+    public static @Nullable Integer whole(String number) {
+        @Nullable BigDecimal decimal = decimal(number);
+        try {
+            return decimal == null ? null : decimal.intValueExact();
+        } catch (ArithmeticException notWhole) {
+            return null;
+        }
+    }
+
+    /**
+     * {@return whether an amount may have this number}: at most 34 digits and a magnitude of 1e-15 to 1e15, or zero with at
+     * most 34 places
+     */
+    public static boolean isAmount(BigDecimal value) {
+        if (value.signum() == 0) {
+            return value.scale() >= -MOST_DIGITS && value.scale() <= MOST_DIGITS;
+        }
+        long exponent = (long) value.precision() - value.scale() - 1;
+        return value.precision() <= MOST_DIGITS
+                && exponent >= -LARGEST_EXPONENT
+                && exponent <= LARGEST_EXPONENT
+                && value.abs().compareTo(LARGEST) <= 0;
+    }
+}
