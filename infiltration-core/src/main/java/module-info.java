@@ -30,6 +30,7 @@ module dev.infiltration.core {
     exports dev.infiltration.review;
     exports dev.infiltration.report;
     exports dev.infiltration.exchange;
+    exports dev.infiltration.exchange.schema;
     exports dev.infiltration.validation;
 
     opens dev.infiltration.field to
