@@ -3,6 +3,7 @@
 package dev.infiltration.units;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.MathContext;
 
 /** An exact linear scale to the reference unit of a kind: {@code reference = (value + offset) · numerator / denominator}. */
@@ -33,8 +34,14 @@ record Factor(BigDecimal numerator, BigDecimal denominator, BigDecimal offset) {
     BigDecimal convert(BigDecimal value, Factor target) {
         BigDecimal over = fromZero(tamed(value)).multiply(numerator).multiply(target.denominator);
         BigDecimal under = denominator.multiply(target.numerator);
-        BigDecimal result = under.compareTo(BigDecimal.ONE) == 0 ? over : over.divide(under, QUOTIENT);
+        BigDecimal result = quotient(over, under);
         return target.offset.signum() == 0 ? result : result.subtract(target.offset);
+    }
+
+    /** Most units of a kind are a power of ten apart, or one of them is exact in the other: that costs no division. */
+    private static BigDecimal quotient(BigDecimal over, BigDecimal under) {
+        boolean isPowerOfTen = under.precision() == 1 && under.unscaledValue().equals(BigInteger.ONE);
+        return isPowerOfTen ? over.scaleByPowerOfTen(under.scale()) : over.divide(under, QUOTIENT);
     }
 
     /** Compares two values on their scales, exactly, however far apart their exponents. */
