@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
-import dev.infiltration.field.Maintenance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -139,23 +138,9 @@ public final class Series {
     private static boolean isCut(@Nullable Span before, PouringAt record) {
         Span after = record.start();
         SurfaceAt surface = record.test().visit().surfaceOrNull();
-        if (before == null || after == null || surface == null) {
-            return false;
-        }
-        String location = record.test().test().location();
-        return surface.maintenance(before, after)
-                .filter(entry -> entry.locations().isEmpty()
-                        || (location != null && entry.locations().contains(location)))
-                .anyMatch(entry -> liesBetween(entry, before, after, surface));
-    }
-
-    /** It may have begun no earlier than the one record and been finished no later than the other began. */
-    private static boolean liesBetween(Maintenance entry, Span before, Span after, SurfaceAt surface) {
-        Span start = SurfaceAt.startOf(entry, surface.zone());
-        Span end = SurfaceAt.endOf(entry, surface.zone());
-        return start != null
-                && end != null
-                && start.mostAfter(before).signum() >= 0
-                && after.mostAfter(end).signum() >= 0;
+        return before != null
+                && after != null
+                && surface != null
+                && surface.isMaintained(record.test().test().location(), before, after);
     }
 }

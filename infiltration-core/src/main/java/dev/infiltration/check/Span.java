@@ -15,6 +15,7 @@ import java.time.zone.ZoneOffsetTransition;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
@@ -106,6 +107,21 @@ record Span(@Nullable BigDecimal earliest, BigDecimal written, BigDecimal minute
     /** {@return how much of time it may have been} */
     BigDecimal spread() {
         return minute.add(doubt);
+    }
+
+    /** {@return whether the instant is known} */
+    boolean isInstant() {
+        return earliest != null;
+    }
+
+    /** {@return its first moment}: the instant, or as written */
+    BigDecimal first(boolean asInstant) {
+        return asInstant ? Objects.requireNonNull(earliest) : written;
+    }
+
+    /** {@return its last moment}: the instant, or as written */
+    BigDecimal latest(boolean asInstant) {
+        return first(asInstant).add(spread());
     }
 
     /** {@return whether the local time exists exactly once} */

@@ -8,31 +8,22 @@ import dev.infiltration.field.Maintenance;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Site;
 import dev.infiltration.field.Surface;
-import java.math.BigDecimal;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A surface in its surroundings: its site, its place in the book, its locations and its maintenance. */
 public final class SurfaceAt {
-
-    /** More than clocks of two offsets, or before and after a change, may differ, in seconds. */
-    private static final BigDecimal DOUBT = BigDecimal.valueOf(2 * 86_400L);
 
     private final Site site;
     private final Surface surface;
     private final Place place;
     private final Map<String, Location> locations = new HashMap<>();
     private final Set<String> doubledLocations = new HashSet<>();
-    private final NavigableMap<BigDecimal, List<Maintenance>> maintenance = new TreeMap<>();
+    private final Interruptions maintenance = new Interruptions();
 
     SurfaceAt(Site site, Surface surface, Place place) {
         this.site = site;
@@ -49,10 +40,9 @@ public final class SurfaceAt {
     /** Keeps a maintenance whose time is known. */
     void add(Maintenance entry) {
         Span start = startOf(entry, zone());
-        if (start != null) {
-            maintenance
-                    .computeIfAbsent(start.written(), key -> new ArrayList<>())
-                    .add(entry);
+        Span end = endOf(entry, zone());
+        if (start != null && end != null) {
+            maintenance.add(entry.locations(), start, end);
         }
     }
 
@@ -86,12 +76,9 @@ public final class SurfaceAt {
         return location != null && doubledLocations.contains(location);
     }
 
-    /** Maintenance that began between two times, or a little before or after. */
-    Stream<Maintenance> maintenance(Span from, Span to) {
-        BigDecimal earliest = from.written().subtract(DOUBT);
-        BigDecimal latest = to.written().add(DOUBT).max(earliest);
-        return maintenance.subMap(earliest, true, latest, true).values().stream()
-                .flatMap(List::stream);
+    /** Whether the surface or a location of it may have been maintained between two times. */
+    boolean isMaintained(@Nullable String location, Span before, Span after) {
+        return maintenance.isAnyBetween(location, before, after);
     }
 
     /** When a maintenance began; its end where only that is known. */

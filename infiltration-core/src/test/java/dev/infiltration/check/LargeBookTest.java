@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import static dev.infiltration.Amounts.at;
 import static dev.infiltration.Amounts.m;
+import static dev.infiltration.Amounts.time;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,12 +12,14 @@ import dev.infiltration.Season;
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.LocationTest;
+import dev.infiltration.field.Maintenance;
 import dev.infiltration.field.Position;
 import dev.infiltration.field.Surface;
 import dev.infiltration.field.Visit;
 import dev.infiltration.field.Weather;
 import java.lang.management.ManagementFactory;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
@@ -62,6 +66,8 @@ class LargeBookTest {
         check("one location", tests, 3 * tests - 3, atOneLocation(tests));
         check("one test", tests, 2 * tests - 3, oneTest(tests));
         check("many visits", tests, 0, manyVisits(tests));
+        check("one campaign, a visit a day", tests, 0, oneCampaign(tests));
+        check("one day of much maintenance", tests, 3 * tests - 3, manyMaintenances(tests));
     }
 
     private static void check(String shape, int tests, int findings, FieldBook book) {
@@ -141,5 +147,42 @@ class LargeBookTest {
         return IntStream.range(0, 3)
                 .mapToObj(i -> test.withId("T" + visit + "-" + i).withLocation("A" + (i + 1)))
                 .toList();
+    }
+
+    /** A campaign of a visit a day, a location in turn, for centuries. */
+    private static FieldBook oneCampaign(int tests) {
+        Visit visit = SI.book().visits().get(0).withCampaign("all").withRequestedLocations(3);
+        return SI.surface(s -> s.withPlacedOn(LocalDate.EPOCH.minusYears(4000)))
+                .book(b -> b.withMaintenance(List.of())
+                        .withVisits(IntStream.range(0, tests)
+                                .mapToObj(i -> onDay(visit, i))
+                                .toList()))
+                .book();
+    }
+
+    private static Visit onDay(Visit visit, int i) {
+        LocalDate date = LocalDate.parse(Season.DATE).minusDays(i);
+        LocationTest test = BARE.withId("T" + i)
+                .withLocation("A" + (1 + i % 3))
+                .withPreWet(BARE.preWet().withStart(time(date + "T09:10:00")))
+                .withRuns(List.of(BARE.runs().get(0).withStart(time(date + "T09:11:30"))));
+        return visit.withId("V" + i)
+                .withDate(date)
+                .withTests(List.of(test))
+                .withWeather(visit.weather().withLastRainEnd(time(date.minusDays(2) + "T07:00")));
+    }
+
+    /** As many entries of maintenance as tests, all on the evening of the day. */
+    private static FieldBook manyMaintenances(int tests) {
+        Maintenance entry = SI.book()
+                .maintenance()
+                .get(0)
+                .withLocations(List.of())
+                .withStart(at("19:00"))
+                .withEnd(at("20:00"));
+        return atOneLocation(tests)
+                .withMaintenance(IntStream.range(0, tests)
+                        .mapToObj(i -> entry.withId("M" + i))
+                        .toList());
     }
 }

@@ -71,7 +71,8 @@ public class RateBenchmark {
                 .withMass("after", Reading.of("2.42", FieldUnit.KILOGRAM))
                 .with(RingTerm.MASS_ERROR, Term.of("balance", 0, Spread.rectangular(0.01)))
                 .withDiameters(
-                        "ring", List.of(Reading.of("300", FieldUnit.MILLIMETRE), Reading.of("301", FieldUnit.MILLIMETRE)))
+                        "ring",
+                        List.of(Reading.of("300", FieldUnit.MILLIMETRE), Reading.of("301", FieldUnit.MILLIMETRE)))
                 .withElapsed("watch", Reading.of("141.7", FieldUnit.SECOND))
                 .with(RingTerm.REACTION, Term.of("reaction", 0, Spread.normal(0.3)))
                 .with(RingTerm.END_POINT, Term.of("end point", 0, Spread.rectangular(2)))

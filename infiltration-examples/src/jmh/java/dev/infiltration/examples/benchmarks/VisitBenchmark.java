@@ -33,7 +33,7 @@ import org.openjdk.jmh.annotations.State;
 /** What it costs to check one visit of three locations, by itself and by a validation provider. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@OutputTimeUnit(TimeUnit.NANOSECONDS)
 public class VisitBenchmark {
 
     /** A host that asks for nothing but the parts that identify records. */
