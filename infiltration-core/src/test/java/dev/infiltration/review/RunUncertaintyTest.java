@@ -16,6 +16,7 @@ import dev.infiltration.check.Checker;
 import dev.infiltration.exchange.ReviewJson;
 import dev.infiltration.field.Books;
 import dev.infiltration.field.Instrument;
+import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Pouring.End;
 import dev.infiltration.field.ReadBook;
 import dev.infiltration.field.Ring;
@@ -216,7 +217,7 @@ class RunUncertaintyTest {
         assertFalse(SeasonText.of(none.review()).contains("±"));
     }
 
-    @Property
+    @Property(tries = 200)
     void nothingIsThrownAtStrangeRecordsAndNumbersAreFinite(
             @ForAll("rings") Ring ring, @ForAll("instruments") Instrument instrument, @ForAll("runs") TestRun run) {
         Season season = SI.ring(old -> ring.withId("R1"))
@@ -227,6 +228,23 @@ class RunUncertaintyTest {
         String json = ReviewJson.text(season.review());
         assertFalse(json.contains("NaN") || json.contains("Infinity"), json);
         assertFalse(SeasonText.of(season.review()).isEmpty());
+    }
+
+    @Property(tries = 200)
+    void nothingIsThrownAtStrangeWater(
+            @ForAll("tests") LocationTest strange, @ForAll("instruments") Instrument instrument) {
+        Season season = SI.instrument(2, old -> instrument.withId("L1").withKind(Instrument.Kind.THERMOMETER))
+                .tests(test -> test.withWaterTemperature(strange.waterTemperature()));
+        Review review =
+                Review.of(ReadBook.of(season.book()), Checker.withDefaults().withRecordedWater());
+        String json = ReviewJson.text(review);
+        assertFalse(json.contains("NaN") || json.contains("Infinity"), json);
+        assertTrue(review.runs().stream().allMatch(run -> run.uncertainty().isPresent()));
+    }
+
+    @Provide
+    Arbitrary<LocationTest> tests() {
+        return Books.any(LocationTest.class);
     }
 
     @Provide
