@@ -35,7 +35,7 @@ class SeveralGroupsTest {
         assertArrayEquals(numbers(adjusted), SeveralGroups.holm(numbers(p)), 1e-12, source);
     }
 
-    private static double[] numbers(String text) {
+    static double[] numbers(String text) {
         return Arrays.stream(text.split(" ", -1))
                 .mapToDouble(Double::parseDouble)
                 .toArray();

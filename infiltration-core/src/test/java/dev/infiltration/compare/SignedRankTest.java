@@ -43,7 +43,7 @@ class SignedRankTest {
         assertEquals(shift, test.shift().orElseThrow() + offset, shift * relative);
     }
 
-    private static double[] differences(String name) {
+    static double[] differences(String name) {
         return switch (name) {
             case "hw-depression" -> minus(Published.group(name, "first"), Published.group(name, "second"));
             case "statxact-sal" -> minus(Published.group(name, "pre"), Published.group(name, "post"));

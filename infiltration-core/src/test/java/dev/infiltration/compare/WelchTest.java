@@ -36,7 +36,7 @@ class WelchTest {
         assertEquals(p, welch.p(), 1e-13);
     }
 
-    private static Welch test(String name) {
+    static Welch test(String name) {
         double[] ten = IntStream.rangeClosed(1, 10).asDoubleStream().toArray();
         DoubleStream ramp = IntStream.rangeClosed(7, 20).asDoubleStream();
         return switch (name) {

@@ -65,7 +65,7 @@ class CirclePolygonTest {
                 .filter(corners -> Math.abs(CirclePolygon.signedArea(corners)) > 1e-3);
     }
 
-    private static double[] corners(String polygon) {
+    static double[] corners(String polygon) {
         return Stream.of(polygon.split("[ ;]")).mapToDouble(Double::parseDouble).toArray();
     }
 

@@ -73,15 +73,18 @@ class VisitPlanTest {
             japan   |  1001     | m2      | 2
             """)
     void locationsAreCountedByTheSystemOfTheArea(String rule, String area, String unit, long count) {
-        LocationCount asked = switch (rule) {
+        Surface surface = surface(area, FieldUnit.parse(unit, Area.class).orElseThrow());
+        VisitPlan plan = VisitPlan.of(METHOD.withLocationCount(rule(rule)), surface, rate(254));
+        assertEquals(OptionalLong.of(count), plan.locationCount());
+    }
+
+    static LocationCount rule(String name) {
+        return switch (name) {
             case "everett" -> EVERETT;
             case "lots" -> LOTS;
             case "japan" -> JAPAN;
             default -> METHOD.locationCount();
         };
-        Surface surface = surface(area, FieldUnit.parse(unit, Area.class).orElseThrow());
-        VisitPlan plan = VisitPlan.of(METHOD.withLocationCount(asked), surface, rate(254));
-        assertEquals(OptionalLong.of(count), plan.locationCount());
     }
 
     /** Water and times are those of practice: 7.2 to 21.6 kg for one run, 39.6 kg with a repeat (derived). */

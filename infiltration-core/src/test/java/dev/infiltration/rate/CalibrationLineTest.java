@@ -37,11 +37,15 @@ class CalibrationLineTest {
             degrees of freedom, seen    | 9                  | 1e-9
             """)
     void thermometerLineComesOutAsInTheGuide(String figure, double value, double within) {
+        assertEquals(value, thermometer(figure), within);
+    }
+
+    static double thermometer(String figure) {
         SimpleRegression line = line("gum-h3", 20);
         Uncertainty at30 = Measurement.of(x -> x[0] + x[1] * (30 - 20), intercept(line), slope(line))
                 .withCorrelation(new double[][] {{1, tilt(line)}, {tilt(line), 1}})
                 .propagate();
-        double found = switch (figure.charAt(0)) {
+        return switch (figure.charAt(0)) {
             case 'y' -> figure.startsWith("y1") ? line.getIntercept() : line.getSlope();
             case '1' -> intercept(line).spread().standardUncertainty();
             case '2' -> slope(line).spread().standardUncertainty();
@@ -51,7 +55,6 @@ class CalibrationLineTest {
             case 'u' -> at30.standardUncertainty();
             default -> at30.degreesOfFreedom();
         };
-        assertEquals(value, found, within);
     }
 
     /** The cadmium concentration of a reading of 0.0714, the mean of two, from a line of 15 points. */
@@ -64,6 +67,10 @@ class CalibrationLineTest {
             u(c0), exact                | 0.0178446111256    | 1e-12
             """)
     void concentrationFromALineComesOutAsInTheGuide(String figure, double value, double within) {
+        assertEquals(value, concentration(figure), within);
+    }
+
+    static double concentration(String figure) {
         SimpleRegression line = line("eurachem-a5", 0);
         double scatter = StrictMath.sqrt(line.getMeanSquareError());
         Uncertainty concentration = Measurement.of(
@@ -73,8 +80,7 @@ class CalibrationLineTest {
                         Term.of("reading", 0.0714, Spread.student(scatter / StrictMath.sqrt(2), 13)))
                 .withCorrelation(new double[][] {{1, tilt(line), 0}, {tilt(line), 1, 0}, {0, 0, 1}})
                 .propagate();
-        double found = figure.startsWith("u") ? concentration.standardUncertainty() : concentration.value();
-        assertEquals(value, found, within);
+        return figure.startsWith("u") ? concentration.standardUncertainty() : concentration.value();
     }
 
     /** All of A5: what was released from a square decimetre of ware, with twelve terms, two of them correlated. */
@@ -130,11 +136,14 @@ class CalibrationLineTest {
             volume temperature | 3.65814E-06           | 5e-12
             """)
     void eachTermOfTheReleaseAddsWhatIsPublished(String name, double amount, double within) {
-        double found = released().contributions().stream()
+        assertEquals(amount, added(name), within);
+    }
+
+    static double added(String name) {
+        return released().contributions().stream()
                 .filter(each -> each.term().name().equals(name))
                 .mapToDouble(each -> Math.abs(each.amount()))
                 .sum();
-        assertEquals(amount, found, within);
     }
 
     @Test

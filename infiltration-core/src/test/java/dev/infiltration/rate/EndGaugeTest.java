@@ -57,7 +57,7 @@ class EndGaugeTest {
         assertEquals(value, figure(GAUGE.propagate(), figure.split(",", 2)[0]), within);
     }
 
-    private static double figure(Uncertainty gauge, String figure) {
+    static double figure(Uncertainty gauge, String figure) {
         return switch (figure) {
             case "u" -> gauge.standardUncertainty();
             case "length" -> gauge.value();

@@ -83,7 +83,7 @@ class ImpedanceTest {
         assertEquals(value, impedance(figure, y -> measured(y).propagate()), 1e-10);
     }
 
-    private static double impedance(String figure, Function<String, Uncertainty> source) {
+    static double impedance(String figure, Function<String, Uncertainty> source) {
         String quantity = figure.length() == 1 ? figure : figure.substring(2, 3);
         Uncertainty result = source.apply(quantity);
         return switch (figure.charAt(0)) {
@@ -93,7 +93,7 @@ class ImpedanceTest {
         };
     }
 
-    private static Measurement measured(String quantity) {
+    static Measurement measured(String quantity) {
         List<double[]> sets = sets();
         Term[] terms = IntStream.range(0, 3)
                 .mapToObj(i -> mean(List.of("V", "I", "phi").get(i), column(sets, i)))
@@ -101,7 +101,7 @@ class ImpedanceTest {
         return Measurement.of(IMPEDANCE.get(quantity), terms);
     }
 
-    private static Uncertainty fromMeans(String quantity) {
+    static Uncertainty fromMeans(String quantity) {
         List<double[]> sets = sets();
         double[][] matrix = new double[3][3];
         for (int i = 0; i < 3; i++) {
@@ -112,7 +112,7 @@ class ImpedanceTest {
         return measured(quantity).withCorrelation(matrix).propagate();
     }
 
-    private static Uncertainty fromSets(String quantity) {
+    static Uncertainty fromSets(String quantity) {
         double[] each = sets().stream().mapToDouble(IMPEDANCE.get(quantity)).toArray();
         return Measurement.of(x -> x[0], mean(quantity, each)).propagate();
     }

@@ -42,7 +42,7 @@ class SupplementExamplesTest {
             Term.of("difference in expansion", 0, Spread.curvilinearTrapezoid(1e-6, 0.1e-6)),
             Term.of("difference in temperature", 0, Spread.curvilinearTrapezoid(0.050, 0.025)));
 
-    private static final Map<String, Measurement> EXAMPLES = Map.of(
+    static final Map<String, Measurement> EXAMPLES = Map.of(
             "normal", sum(Spread.normal(1), Spread.normal(1)),
             "rectangular", sum(Spread.rectangular(ROOT_3), Spread.rectangular(ROOT_3)),
             "one wide", sum(Spread.rectangular(ROOT_3), Spread.rectangular(10 * ROOT_3)),
@@ -124,7 +124,7 @@ class SupplementExamplesTest {
         assertInterval(low, high, trials(example, level).shortest(), within);
     }
 
-    private static Trials trials(String example, double level) {
+    static Trials trials(String example, double level) {
         return RUNS.computeIfAbsent(
                 example + level,
                 name -> MonteCarlo.seeded(1).withLevel(level).withTrials(TRIALS).run(EXAMPLES.get(example)));

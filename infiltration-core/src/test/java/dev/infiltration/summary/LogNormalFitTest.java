@@ -12,6 +12,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class LogNormalFitTest {
 
@@ -22,37 +24,45 @@ class LogNormalFitTest {
                 .toArray();
     }
 
-    private static LogNormalFit data(String name) {
+    static LogNormalFit data(String name) {
         return LogNormalFit.of(part(name, "0"), part(name, "1"), new double[0]).orElseThrow();
     }
 
-    @Test
-    void agreesWithManganese() {
-        // EPA 2009 Unified Guidance example 15-1 by EnvStats: 2.215905, 1.356291, profile [1.595062, 2.771197],
-        // mean 23.003987, cv 2.300772 (seen); more digits recomputed at 30 digits
-        LogNormalFit fit = data("epa-manganese");
-        assertEquals(2.21590466935597, fit.logMean(), 1e-13);
-        assertEquals(1.35629118442453, fit.logSd(), 1e-13);
-        assertEquals(23.0039872093, fit.mean(), 1e-9);
-        assertEquals(2.30077226281, fit.cv(), 1e-10);
-        assertEquals(9.169700908, fit.geometricMean(), 1e-9);
-        Interval profile = fit.profile(0.95);
-        assertEquals(1.59506150, profile.low(), 1e-8);
-        assertEquals(2.77119706, profile.high(), 1e-8);
-        assertEquals(0.2825913808, fit.logMeanError(), 1e-10);
-        assertEquals(0.2335690292, fit.logSdError(), 1e-10);
-        assertEquals(-0.01032123398, fit.covariance(), 1e-11);
+    @ParameterizedTest(name = "{0}, {1}: {4}")
+    @CsvSource(delimiter = '|', textBlock = """
+        # case             | figure             | value             | within | source and mark
+        epa-manganese      | mean of logs       | 2.21590466935597  | 1e-13  | EPA 2009 Unified Guidance example 15-1: 2.215905 (seen, EnvStats), more digits recomputed
+        epa-manganese      | sd of logs         | 1.35629118442453  | 1e-13  | the same: 1.356291 (seen, EnvStats), more digits recomputed
+        epa-manganese      | mean               | 23.0039872093     | 1e-9   | the same: 23.003987 (seen, EnvStats), more digits recomputed
+        epa-manganese      | cv                 | 2.30077226281     | 1e-10  | the same: 2.300772 (seen, EnvStats), more digits recomputed
+        epa-manganese      | geometric mean     | 9.169700908       | 1e-9   | the same, recomputed
+        epa-manganese      | profile 95 % from  | 1.59506150        | 1e-8   | the same: 1.595062 (seen, EnvStats), more digits recomputed
+        epa-manganese      | profile 95 % to    | 2.77119706        | 1e-8   | the same: 2.771197 (seen, EnvStats), more digits recomputed
+        epa-manganese      | error of the mean  | 0.2825913808      | 1e-10  | the same, recomputed
+        epa-manganese      | error of the sd    | 0.2335690292      | 1e-10  | the same, recomputed
+        epa-manganese      | covariance         | -0.01032123398    | 1e-11  | the same, recomputed
+        helsel-cohn-silver | mean of logs       | -1.04057164759322 | 1e-12  | Helsel & Cohn 1988, 34 of 56 below 12 limits: -1.040572 (seen, EnvStats), more digits recomputed
+        helsel-cohn-silver | sd of logs         | 2.35484657004101  | 1e-12  | the same: 2.354847 (seen, EnvStats), more digits recomputed
+        helsel-cohn-silver | profile 95 % from  | -2.08846015       | 1e-8   | the same, recomputed
+        helsel-cohn-silver | profile 95 % to    | -0.26597676       | 1e-8   | the same, recomputed
+        """)
+    void agreesWithPublishedCases(String name, String figure, double value, double within, String source) {
+        assertEquals(value, figure(data(name), figure), within, source);
     }
 
-    @Test
-    void agreesWithSilverOfManyLimits() {
-        // Helsel & Cohn 1988, 34 of 56 below 12 limits, by EnvStats: -1.040572, 2.354847 (seen); more digits recomputed
-        LogNormalFit fit = data("helsel-cohn-silver");
-        assertEquals(-1.04057164759322, fit.logMean(), 1e-12);
-        assertEquals(2.35484657004101, fit.logSd(), 1e-12);
-        Interval profile = fit.profile(0.95);
-        assertEquals(-2.08846015, profile.low(), 1e-8);
-        assertEquals(-0.26597676, profile.high(), 1e-8);
+    static double figure(LogNormalFit fit, String figure) {
+        return switch (figure) {
+            case "mean of logs" -> fit.logMean();
+            case "sd of logs" -> fit.logSd();
+            case "mean" -> fit.mean();
+            case "cv" -> fit.cv();
+            case "geometric mean" -> fit.geometricMean();
+            case "profile 95 % from" -> fit.profile(0.95).low();
+            case "profile 95 % to" -> fit.profile(0.95).high();
+            case "error of the mean" -> fit.logMeanError();
+            case "error of the sd" -> fit.logSdError();
+            default -> fit.covariance();
+        };
     }
 
     @Test

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class LogNormalMeanTest {
 
-    private static LogNormalMean data(String name) {
+    static LogNormalMean data(String name) {
         Moments logs = Moments.of(Zones.logs(Published.column("lognormal.csv", name, 1)));
         return new LogNormalMean(logs.n(), logs.mean(), logs.sd());
     }

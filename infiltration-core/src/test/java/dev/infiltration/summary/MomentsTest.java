@@ -39,7 +39,7 @@ class MomentsTest {
         assertEquals(sd, moments.sd(), relative * sd);
     }
 
-    private static double[] data(String set) {
+    static double[] data(String set) {
         return switch (set) {
             case "numacc1" -> new double[] {10000001, 10000003, 10000002};
             case "numacc2" -> steps("1");

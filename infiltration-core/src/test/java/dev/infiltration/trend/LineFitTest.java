@@ -25,38 +25,52 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class LineFitTest {
 
-    private static LineFit calibration(String name) {
+    static LineFit calibration(String name) {
         return LineFit.of(
                 Published.column("calibration-lines.csv", name, 1), Published.column("calibration-lines.csv", name, 2));
     }
 
-    @Test
-    void agreesWithNorris() {
-        // NIST StRD Norris, certified to 15 digits (published)
-        LineFit line = LineFit.of(Published.column("nist-norris.csv", 1), Published.column("nist-norris.csv", 0));
-        assertEquals(36, line.n());
-        assertEquals(-0.262323073774029, line.intercept(), 1e-12);
-        assertEquals(1.00211681802045, line.slope(), 1e-14);
-        assertEquals(0.232818234301152, line.interceptError(), 1e-12);
-        assertEquals(0.429796848199937e-3, line.slopeError(), 1e-15);
-        assertEquals(0.884796396144373, line.residualSd(), 1e-12);
-        assertEquals(0.999993745883712, line.rSquared(), 1e-14);
+    @ParameterizedTest(name = "{0}, {1}: {4}")
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+        # case   | figure         | value                | within | source and mark
+        norris   | intercept      | -0.262323073774029   | 1e-12  | NIST StRD Norris, certified (published)
+        norris   | slope          | 1.00211681802045     | 1e-14  | NIST StRD Norris, certified (published)
+        norris   | intercept's sd | 0.232818234301152    | 1e-12  | NIST StRD Norris, certified (published)
+        norris   | slope's sd     | 0.429796848199937E-3 | 1e-15  | NIST StRD Norris, certified (published)
+        norris   | residual sd    | 0.884796396144373    | 1e-12  | NIST StRD Norris, certified (published)
+        norris   | R squared      | 0.999993745883712    | 1e-14  | NIST StRD Norris, certified (published)
+        gum-h3   | intercept      | -0.17120379013135    | 1e-14  | JCGM 100:2008 H.3: -0.1712 (published), recomputed
+        gum-h3   | intercept's sd | 0.00287759783515995  | 1e-15  | JCGM 100:2008 H.3: 0.0029 (published), recomputed
+        gum-h3   | slope          | 0.00218269773988728  | 1e-15  | JCGM 100:2008 H.3: 0.00218 (published), recomputed
+        gum-h3   | slope's sd     | 0.000667938773227832 | 1e-15  | JCGM 100:2008 H.3: 0.00067 (published), recomputed
+        gum-h3   | residual sd    | 0.00349756396350528  | 1e-15  | JCGM 100:2008 H.3: 0.0035 (published), recomputed
+        gum-h3   | line at 10     | -0.149376812732477   | 1e-14  | JCGM 100:2008 H.3, b(30): -0.1494 (published), recomputed
+        gum-h3   | its sd at 10   | 0.00413859575285495  | 1e-15  | JCGM 100:2008 H.3, u(b(30)): 0.0041 (published), recomputed
+        """)
+    void agreesWithPublishedLines(String name, String figure, double value, double within, String source) {
+        assertEquals(value, figure(published(name), figure), within, source);
     }
 
-    @Test
-    void agreesWithTheThermometerOfTheGuide() {
-        // JCGM 100:2008 H.3: -0.1712, 0.0029, 0.00218, 0.00067, s 0.0035, b(30) -0.1494, u 0.0041 (published),
-        // recomputed
-        double[] x = Published.column("calibration-lines.csv", "gum-h3", 1);
-        LineFit line = LineFit.of(
-                Arrays.stream(x).map(t -> t - 20).toArray(), Published.column("calibration-lines.csv", "gum-h3", 2));
-        assertEquals(-0.17120379013135, line.intercept(), 1e-14);
-        assertEquals(0.00287759783515995, line.interceptError(), 1e-15);
-        assertEquals(0.00218269773988728, line.slope(), 1e-15);
-        assertEquals(0.000667938773227832, line.slopeError(), 1e-15);
-        assertEquals(0.00349756396350528, line.residualSd(), 1e-15);
-        assertEquals(-0.149376812732477, line.at(10), 1e-14);
-        assertEquals(0.00413859575285495, line.lineError(10), 1e-15);
+    static LineFit published(String name) {
+        if (name.equals("norris")) {
+            return LineFit.of(Published.column("nist-norris.csv", 1), Published.column("nist-norris.csv", 0));
+        }
+        double[] celsius = Published.column("calibration-lines.csv", name, 1);
+        return LineFit.of(
+                Arrays.stream(celsius).map(t -> t - 20).toArray(), Published.column("calibration-lines.csv", name, 2));
+    }
+
+    static double figure(LineFit line, String figure) {
+        return switch (figure) {
+            case "intercept" -> line.intercept();
+            case "slope" -> line.slope();
+            case "intercept's sd" -> line.interceptError();
+            case "slope's sd" -> line.slopeError();
+            case "residual sd" -> line.residualSd();
+            case "R squared" -> line.rSquared();
+            case "line at 10" -> line.at(10);
+            default -> line.lineError(10);
+        };
     }
 
     @ParameterizedTest(name = "{0} at {1}: {8}")

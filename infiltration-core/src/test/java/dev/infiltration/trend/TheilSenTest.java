@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class TheilSenTest {
 
-    private static TheilSen series(String name) {
+    static TheilSen series(String name) {
         return TheilSen.of(
                 Published.column("trend-series.csv", name, 1), Published.column("trend-series.csv", name, 2));
     }
