@@ -7,6 +7,7 @@ module dev.infiltration.examples {
     requires static org.jspecify;
     requires dev.infiltration.core;
     requires jakarta.validation;
+    requires java.desktop;
     requires org.hibernate.validator;
     requires tools.jackson.databind;
     requires tools.jackson.dataformat.csv;

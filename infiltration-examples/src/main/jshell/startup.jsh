@@ -14,3 +14,4 @@ import dev.infiltration.plan.*;
 import dev.infiltration.review.*;
 import dev.infiltration.report.*;
 import dev.infiltration.exchange.*;
+import static dev.infiltration.examples.shell.Shorthand.*;

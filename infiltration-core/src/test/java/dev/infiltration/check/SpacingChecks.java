@@ -39,7 +39,8 @@ public final class SpacingChecks {
         double tolerance = value.length > 1 ? Double.parseDouble(value[1].replaceAll("[()]", "")) : half(value[0]);
         return Check.within(
                 tolerance,
-                "metres from " + row.text("lat1") + ", " + row.text("lon1") + " to " + row.text("lat2") + ", " + row.text("lon2"),
+                "metres from " + row.text("lat1") + ", " + row.text("lon1") + " to " + row.text("lat2") + ", "
+                        + row.text("lon2"),
                 source(row),
                 value[0],
                 distance(row));
@@ -83,8 +84,8 @@ public final class SpacingChecks {
     }
 
     private static Location placed(Location location, String latitude, String longitude) {
-        Position position = Position.of(new BigDecimal(latitude), turned(longitude))
-                .withAccuracy(Reading.of("0", FieldUnit.METRE));
+        Position position =
+                Position.of(new BigDecimal(latitude), turned(longitude)).withAccuracy(Reading.of("0", FieldUnit.METRE));
         return location.withX(null).withY(null).withPosition(position);
     }
 
@@ -95,8 +96,7 @@ public final class SpacingChecks {
     }
 
     private static boolean isNear(Season season, double metres) {
-        Reading<Length> clear =
-                Reading.of(new BigDecimal(metres - RADII), FieldUnit.METRE);
+        Reading<Length> clear = Reading.of(new BigDecimal(metres - RADII), FieldUnit.METRE);
         TestMethod method = Methods.unitPavement()
                 .withId("spaced")
                 .withClearSpacing(Band.inBoth(Range.atLeast(clear), Basis.commonPractice()));

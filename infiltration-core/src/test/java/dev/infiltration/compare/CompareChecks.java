@@ -18,8 +18,18 @@ public final class CompareChecks {
     /** {@return the checks} */
     public static Stream<Check> all() {
         return Stream.of(
-                        signedRank(), signedRankIntervals(), smallCases(), rankSum(), rankSumIntervals(),
-                        rankSumApproximate(), welch(), mcNemar(), kruskalWallis(), holm(), holmOfFifty(), ratios())
+                        signedRank(),
+                        signedRankIntervals(),
+                        smallCases(),
+                        rankSum(),
+                        rankSumIntervals(),
+                        rankSumApproximate(),
+                        welch(),
+                        mcNemar(),
+                        kruskalWallis(),
+                        holm(),
+                        holmOfFifty(),
+                        ratios())
                 .flatMap(each -> each);
     }
 
@@ -29,8 +39,13 @@ public final class CompareChecks {
             String what = row.text("case") + ", signed rank, ";
             return Stream.of(
                     row.within(0, what + "sum", "sum", test.statistic()),
-                    fraction(row, what + "two-sided p", "two-sided", test.exact().orElseThrow()),
-                    fraction(row, what + "one-sided p", "one-sided", test.exactGreater().orElseThrow()),
+                    fraction(
+                            row, what + "two-sided p", "two-sided", test.exact().orElseThrow()),
+                    fraction(
+                            row,
+                            what + "one-sided p",
+                            "one-sided",
+                            test.exactGreater().orElseThrow()),
                     row.relative(1e-12, what + "shift", "shift", test.shift().orElseThrow() + offset(row)));
         });
     }
@@ -47,15 +62,16 @@ public final class CompareChecks {
     }
 
     private static Stream<Check> signedRankIntervals() {
-        return Table.at(SignedRankTest.class, "intervalsAgreeWithPublishedCases").flatMap(row -> {
-            Interval interval = SignedRank.of(SignedRankTest.differences(row.text("case")))
-                    .interval(row.number("level"))
-                    .orElseThrow();
-            String what = row.text("case") + ", signed rank, " + row.text("level") + " ";
-            return Stream.of(
-                    row.within(1e-9, what + "from", "low", interval.low() + offset(row)),
-                    row.within(1e-9, what + "to", "high", interval.high() + offset(row)));
-        });
+        return Table.at(SignedRankTest.class, "intervalsAgreeWithPublishedCases")
+                .flatMap(row -> {
+                    Interval interval = SignedRank.of(SignedRankTest.differences(row.text("case")))
+                            .interval(row.number("level"))
+                            .orElseThrow();
+                    String what = row.text("case") + ", signed rank, " + row.text("level") + " ";
+                    return Stream.of(
+                            row.within(1e-9, what + "from", "low", interval.low() + offset(row)),
+                            row.within(1e-9, what + "to", "high", interval.high() + offset(row)));
+                });
     }
 
     private static Stream<Check> smallCases() {
@@ -81,8 +97,13 @@ public final class CompareChecks {
             String what = row.text("case") + ", rank sum, ";
             return Stream.of(
                     row.within(0, what + "pairs", "pairs", test.statistic()),
-                    fraction(row, what + "two-sided p", "two-sided", test.exact().orElseThrow()),
-                    fraction(row, what + "one-sided p", "one-sided", test.exactGreater().orElseThrow()),
+                    fraction(
+                            row, what + "two-sided p", "two-sided", test.exact().orElseThrow()),
+                    fraction(
+                            row,
+                            what + "one-sided p",
+                            "one-sided",
+                            test.exactGreater().orElseThrow()),
                     row.within(1e-12, what + "shift", "shift", test.shift().orElseThrow()));
         });
     }

@@ -29,8 +29,10 @@ public final class PlanChecks {
     /** {@return the checks} */
     public static Stream<Check> all() {
         return Stream.concat(
-                Table.at(VisitPlanTest.class, "locationsAreCountedByTheSystemOfTheArea").map(PlanChecks::count),
-                Table.file("infiltration-core", "plan/circle-polygon.csv", COLUMNS).map(PlanChecks::area));
+                Table.at(VisitPlanTest.class, "locationsAreCountedByTheSystemOfTheArea")
+                        .map(PlanChecks::count),
+                Table.file("infiltration-core", "plan/circle-polygon.csv", COLUMNS)
+                        .map(PlanChecks::area));
     }
 
     private static Check count(Row row) {

@@ -30,10 +30,12 @@ public final class RateChecks {
         String source = each.basis().toString();
         Reading<Speed> rate = each.rate();
         if (rate == null) {
-            return Check.exact(each.id(), source, each.outcome().word(), check.got().word());
+            return Check.exact(
+                    each.id(), source, each.outcome().word(), check.got().word());
         }
         FieldUnit<Speed> unit = rate.unit();
-        String bound = each.outcome() == Outcome.MEASURED ? "" : ", " + each.outcome().word();
+        String bound =
+                each.outcome() == Outcome.MEASURED ? "" : ", " + each.outcome().word();
         Check found = Check.relative(
                 each.tolerance().doubleValue(),
                 each.id() + bound + ", in " + unit.symbol(),

@@ -18,8 +18,18 @@ public final class UncertaintyChecks {
     /** {@return the checks} */
     public static Stream<Check> all() {
         return Stream.of(
-                        spreads(), endGauge(), impedance(), lines(), worked(), table(), linear(), secondOrder(),
-                        trials(), symmetric(), shortest(), printed())
+                        spreads(),
+                        endGauge(),
+                        impedance(),
+                        lines(),
+                        worked(),
+                        table(),
+                        linear(),
+                        secondOrder(),
+                        trials(),
+                        symmetric(),
+                        shortest(),
+                        printed())
                 .flatMap(each -> each);
     }
 
@@ -30,7 +40,11 @@ public final class UncertaintyChecks {
             String[] parts = row.text(column).split(",(?! *y2)", 2);
             String mark = parts.length > 1 ? parts[1].strip() : row.text("mark");
             return Check.within(
-                    row.number("within"), parts[0], source + " (" + mark + ")", row.text("value"), got.applyAsDouble(parts[0]));
+                    row.number("within"),
+                    parts[0].replaceFirst("^[0-9]: ", ""),
+                    source + " (" + mark + ")",
+                    row.text("value"),
+                    got.applyAsDouble(parts[0]));
         });
     }
 
@@ -38,8 +52,9 @@ public final class UncertaintyChecks {
         return Table.at(SpreadTest.class, "standardUncertaintyIsThatOfTheDistribution")
                 .map(row -> Check.within(
                         1e-14,
-                        "standard uncertainty of " + row.text("shape").toLowerCase(Locale.ROOT).replace('_', ' ')
-                                + " limits " + row.text("width") + ", inexact by " + row.text("inexactness"),
+                        "standard uncertainty of "
+                                + row.text("shape").toLowerCase(Locale.ROOT).replace('_', ' ') + " limits "
+                                + row.text("width") + ", inexact by " + row.text("inexactness"),
                         row.text("source") + " (" + row.text("mark") + ")",
                         row.text("u"),
                         new Spread(
@@ -67,17 +82,27 @@ public final class UncertaintyChecks {
                                 "end gauge, u with second-order terms",
                                 "JCGM 100:2008, " + row.text("clause, mark").replaceFirst(", (.*)", " ($1)"),
                                 row.text("u"),
-                                EndGaugeTest.GAUGE.withSecondOrderTerms().propagate().standardUncertainty())));
+                                EndGaugeTest.GAUGE
+                                        .withSecondOrderTerms()
+                                        .propagate()
+                                        .standardUncertainty())));
     }
 
     private static Stream<Check> impedance() {
         return Stream.of(
-                        impedance("impedanceFromMeansComesOutAsInTheGuide", "mark, approach", figure ->
-                                ImpedanceTest.impedance(figure, ImpedanceTest::fromMeans)),
-                        impedance("impedanceFromEachSetComesOutAsInTheGuide", "mark, approach", figure ->
-                                ImpedanceTest.impedance(figure, ImpedanceTest::fromSets)),
-                        impedance("impedanceWithoutCorrelationsIsFarOff", "mark", figure ->
-                                ImpedanceTest.impedance(figure, y -> ImpedanceTest.measured(y).propagate())))
+                        impedance(
+                                "impedanceFromMeansComesOutAsInTheGuide",
+                                "mark, approach",
+                                figure -> ImpedanceTest.impedance(figure, ImpedanceTest::fromMeans)),
+                        impedance(
+                                "impedanceFromEachSetComesOutAsInTheGuide",
+                                "mark, approach",
+                                figure -> ImpedanceTest.impedance(figure, ImpedanceTest::fromSets)),
+                        impedance(
+                                "impedanceWithoutCorrelationsIsFarOff",
+                                "mark",
+                                figure -> ImpedanceTest.impedance(
+                                        figure, y -> ImpedanceTest.measured(y).propagate())))
                 .flatMap(each -> each);
     }
 
@@ -94,20 +119,51 @@ public final class UncertaintyChecks {
 
     private static Stream<Check> lines() {
         return Stream.of(
-                        figures(CalibrationLineTest.class, "thermometerLineComesOutAsInTheGuide", "JCGM 100:2008, H.3, thermometer", "figure, mark", CalibrationLineTest::thermometer),
-                        figures(CalibrationLineTest.class, "concentrationFromALineComesOutAsInTheGuide", "EURACHEM/CITAC QUAM 3rd ed., A5", "figure, mark", CalibrationLineTest::concentration),
-                        Table.at(CalibrationLineTest.class, "eachTermOfTheReleaseAddsWhatIsPublished").map(row -> Check.within(row.number("within"), "release, what the " + row.text("term") + " adds", "EURACHEM/CITAC QUAM 3rd ed., A5, in the documentation of GTC (seen)", row.text("amount, seen, printed"), CalibrationLineTest.added(row.text("term")))))
+                        figures(
+                                CalibrationLineTest.class,
+                                "thermometerLineComesOutAsInTheGuide",
+                                "JCGM 100:2008, H.3, thermometer",
+                                "figure, mark",
+                                CalibrationLineTest::thermometer),
+                        figures(
+                                CalibrationLineTest.class,
+                                "concentrationFromALineComesOutAsInTheGuide",
+                                "EURACHEM/CITAC QUAM 3rd ed., A5",
+                                "figure, mark",
+                                CalibrationLineTest::concentration),
+                        Table.at(CalibrationLineTest.class, "eachTermOfTheReleaseAddsWhatIsPublished")
+                                .map(row -> Check.within(
+                                        row.number("within"),
+                                        "release, what the " + row.text("term") + " adds",
+                                        "EURACHEM/CITAC QUAM 3rd ed., A5, in the documentation of GTC (seen)",
+                                        row.text("amount, seen, printed"),
+                                        CalibrationLineTest.added(row.text("term")))))
                 .flatMap(each -> each);
     }
 
     private static Stream<Check> worked() {
         Stream<Check> expansion = Table.at(WorkedExamplesTest.class, "expansionComesOutAsPublished")
                 .flatMap(row -> Stream.of(
-                        Check.within(Math.min(row.number("within"), 5e-10), "expansion coefficient", marked(row), row.text("value"), WorkedExamplesTest.EXPANSION.value()),
-                        Check.within(row.number("within"), "expansion coefficient, u", marked(row), row.text("u"), WorkedExamplesTest.EXPANSION.standardUncertainty())));
+                        Check.within(
+                                Math.min(row.number("within"), 5e-10),
+                                "expansion coefficient",
+                                marked(row),
+                                row.text("value"),
+                                WorkedExamplesTest.EXPANSION.value()),
+                        Check.within(
+                                row.number("within"),
+                                "expansion coefficient, u",
+                                marked(row),
+                                row.text("u"),
+                                WorkedExamplesTest.EXPANSION.standardUncertainty())));
         return Stream.concat(
                 expansion,
-                figures(WorkedExamplesTest.class, "quotientComesOutAsPublished", "quotient of three inputs by Welch-Satterthwaite, tests of suncal", "figure, mark", WorkedExamplesTest::quotient));
+                figures(
+                        WorkedExamplesTest.class,
+                        "quotientComesOutAsPublished",
+                        "quotient of three inputs by Welch-Satterthwaite, tests of suncal",
+                        "figure, mark",
+                        WorkedExamplesTest::quotient));
     }
 
     private static String marked(Row row) {
@@ -202,7 +258,8 @@ public final class UncertaintyChecks {
     }
 
     private static String clause(Row row) {
-        String mark = row.text("mark").replace("2e7 trials, 40-digit code", "recomputed, 2e7 trials")
+        String mark = row.text("mark")
+                .replace("2e7 trials, 40-digit code", "recomputed, 2e7 trials")
                 .replace("1e7 trials, 40-digit code", "recomputed, 1e7 trials");
         return row.text("clause") + " (" + mark + ")";
     }

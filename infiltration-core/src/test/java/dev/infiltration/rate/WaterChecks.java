@@ -17,7 +17,8 @@ public final class WaterChecks {
 
     /** {@return the checks} */
     public static Stream<Check> all() {
-        return Stream.of(viscosityRelease(), densityRelease(), tables(), ratios()).flatMap(each -> each);
+        return Stream.of(viscosityRelease(), densityRelease(), tables(), ratios())
+                .flatMap(each -> each);
     }
 
     private static Stream<Check> viscosityRelease() {
@@ -49,9 +50,27 @@ public final class WaterChecks {
         Water water = Water.at(row.number("t_C"));
         String at = " at " + row.text("t_C") + " °C, in ";
         return Stream.of(
-                        column(row, "rho_tanaka_table", 1e-3, "density" + at + "kg/m³", "CIPM table, Tanaka et al. 2001, Metrologia 38, 301 (seen)", water.density()),
-                        column(row, "rho_ittc_table", 1.3e-3, "density" + at + "kg/m³", "ITTC 7.5-02-01-03 (2011), Table 1 (seen)", water.density()),
-                        column(row, "mu_korson_table", 1.8e-3, "viscosity" + at + "mPa·s", "Korson et al. 1969, J. Phys. Chem. 73, 34, Table II (seen)", water.viscosity() * 1e3))
+                        column(
+                                row,
+                                "rho_tanaka_table",
+                                1e-3,
+                                "density" + at + "kg/m³",
+                                "CIPM table, Tanaka et al. 2001, Metrologia 38, 301 (seen)",
+                                water.density()),
+                        column(
+                                row,
+                                "rho_ittc_table",
+                                1.3e-3,
+                                "density" + at + "kg/m³",
+                                "ITTC 7.5-02-01-03 (2011), Table 1 (seen)",
+                                water.density()),
+                        column(
+                                row,
+                                "mu_korson_table",
+                                1.8e-3,
+                                "viscosity" + at + "mPa·s",
+                                "Korson et al. 1969, J. Phys. Chem. 73, 34, Table II (seen)",
+                                water.viscosity() * 1e3))
                 .flatMap(each -> each);
     }
 

@@ -23,19 +23,22 @@ public final class SummaryChecks {
             Moments moments = Moments.of(MomentsTest.data(row.text("set")));
             return Stream.of(
                     row.relative(3e-15, row.text("set") + ", mean", "certified mean", moments.mean()),
-                    row.relative(
-                            row.number("relative"), row.text("set") + ", sd", "certified sd", moments.sd()));
+                    row.relative(row.number("relative"), row.text("set") + ", sd", "certified sd", moments.sd()));
         });
     }
 
     private static Stream<Check> geometric() {
         return Table.at(RateSummaryTest.class, "geometricMeanAgreesWithPublishedData")
                 .flatMap(row -> {
-                    RateSummary summary = RateSummary.of(
-                            Sample.random(Published.column("lognormal.csv", row.text("case"), 1)));
+                    RateSummary summary =
+                            RateSummary.of(Sample.random(Published.column("lognormal.csv", row.text("case"), 1)));
                     Interval interval = summary.geometricMeanInterval(0.95).orElseThrow();
                     return Stream.of(
-                            figure(row, "geometric mean", "geometric mean", summary.surfaceGeometricMean().orElseThrow()),
+                            figure(
+                                    row,
+                                    "geometric mean",
+                                    "geometric mean",
+                                    summary.surfaceGeometricMean().orElseThrow()),
                             figure(row, "geometric mean, 95 % from", "low", interval.low()),
                             figure(row, "geometric mean, 95 % to", "high", interval.high()));
                 });
@@ -80,8 +83,7 @@ public final class SummaryChecks {
 
     private static Stream<Check> shares() {
         return Table.at(PassingShareTest.class, "agreesWithPublishedCases").flatMap(row -> {
-            PassingShare share =
-                    new PassingShare((int) row.number("of"), (int) row.number("n"));
+            PassingShare share = new PassingShare((int) row.number("of"), (int) row.number("n"));
             Interval interval = share.interval(0.95);
             String what = row.text("of") + " of " + row.text("n") + ", share 95 % ";
             return Stream.of(

@@ -19,7 +19,15 @@ public final class TrendChecks {
 
     /** {@return the checks} */
     public static Stream<Check> all() {
-        return Stream.of(mannKendall(), counted(), taus(), slopes(), slopeIntervals(), exactIntervals(), lines(), backwards())
+        return Stream.of(
+                        mannKendall(),
+                        counted(),
+                        taus(),
+                        slopes(),
+                        slopeIntervals(),
+                        exactIntervals(),
+                        lines(),
+                        backwards())
                 .flatMap(each -> each);
     }
 
@@ -71,8 +79,9 @@ public final class TrendChecks {
 
     private static Stream<Check> slopeIntervals() {
         return Table.at(TheilSenTest.class, "intervalsByRoundedRanksAgree").flatMap(row -> {
-            Interval interval =
-                    TheilSenTest.series(row.text("case")).interval(row.number("level")).orElseThrow();
+            Interval interval = TheilSenTest.series(row.text("case"))
+                    .interval(row.number("level"))
+                    .orElseThrow();
             String what = row.text("case") + ", slope " + row.text("level") + " ";
             return Stream.of(
                     row.within(1e-9, what + "from", "low", interval.low()),
@@ -112,7 +121,8 @@ public final class TrendChecks {
             double readings = row.number("readings");
             Fieller where = line.where(y, readings, row.number("level")).orElseThrow();
             double tolerance = 2e-12 * where.ratio();
-            String what = row.text("case") + " read backwards at " + row.text("y") + ", readings " + row.text("readings") + ", ";
+            String what = row.text("case") + " read backwards at " + row.text("y") + ", readings "
+                    + row.text("readings") + ", ";
             return Stream.of(
                     row.relative(1e-12, what + "x", "x", where.ratio()),
                     row.within(tolerance, what + row.text("level") + " from", "low", where.low()),

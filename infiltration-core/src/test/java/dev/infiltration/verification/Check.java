@@ -38,7 +38,13 @@ public record Check(String what, String source, String expected, String got, Str
     public static Check within(double tolerance, String what, String source, String expected, double got) {
         double value = Double.parseDouble(expected.replace(" ", ""));
         boolean holds = value == got || Math.abs(value - got) <= tolerance;
-        return new Check(what, source, expected, text(expected, tolerance, got), tolerance == 0 ? "none" : "±" + plain(tolerance), holds);
+        return new Check(
+                what,
+                source,
+                expected,
+                text(expected, tolerance, got),
+                tolerance == 0 ? "none" : "±" + plain(tolerance),
+                holds);
     }
 
     /** {@return a figure that may be off by {@code part} of it} */
@@ -51,7 +57,12 @@ public record Check(String what, String source, String expected, String got, Str
     /** {@return a figure that must be the same} */
     public static Check exact(String what, String source, Object expected, Object got) {
         return new Check(
-                what, source, expected.toString(), got.toString(), "none", expected.toString().equals(got.toString()));
+                what,
+                source,
+                expected.toString(),
+                got.toString(),
+                "none",
+                expected.toString().equals(got.toString()));
     }
 
     /** {@return how the expected figure came here: every mark that its source is given with} */
@@ -74,10 +85,15 @@ public record Check(String what, String source, String expected, String got, Str
         int digits = Math.min(value.precision(), MOST_DIGITS);
         int places = value.signum() == 0 ? 0 : value.scale() - value.precision() + digits;
         if (tolerance > 0 && value.signum() == 0) {
-            places = Math.max(0, new BigDecimal(tolerance).round(new MathContext(1)).scale());
+            places = Math.max(
+                    0, new BigDecimal(tolerance).round(new MathContext(1)).scale());
         }
         BigDecimal rounded = found.setScale(places, RoundingMode.HALF_EVEN);
-        return rounded.signum() == 0 ? "0" : expected.toLowerCase(Locale.ROOT).contains("e") || Math.abs(places) > 18 ? rounded.toString() : rounded.toPlainString();
+        return rounded.signum() == 0
+                ? "0"
+                : expected.toLowerCase(Locale.ROOT).contains("e") || Math.abs(places) > 18
+                        ? rounded.toString()
+                        : rounded.toPlainString();
     }
 
     private static String plain(double tolerance) {

@@ -77,8 +77,11 @@ public final class Table {
                 .filter(each -> each.getName().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("name: no test " + name + " of " + test));
-        List<String> lines =
-                method.getAnnotation(CsvSource.class).textBlock().lines().map(String::strip).toList();
+        List<String> lines = method.getAnnotation(CsvSource.class)
+                .textBlock()
+                .lines()
+                .map(String::strip)
+                .toList();
         List<String> heading = cells(lines.get(0).substring(1), "\\|");
         List<Row> rows = new ArrayList<>();
         lines.stream()
@@ -94,7 +97,8 @@ public final class Table {
             return cells;
         }
         List<String> last = before.get(before.size() - 1).cells();
-        String name = last.get(last.size() - 1).split("[:(]|, recomputed| by ", 2)[0].strip();
+        String name =
+                last.get(last.size() - 1).split("[:(]|, recomputed| by ", 2)[0].strip();
         List<String> named = new ArrayList<>(cells);
         named.set(cells.size() - 1, name + source.substring(SAME.length()));
         return named;
@@ -113,7 +117,8 @@ public final class Table {
     }
 
     private static Path path(String module, String name) {
-        return Path.of("..", module, "src", "test", "resources", "dev", "infiltration").resolve(name);
+        return Path.of("..", module, "src", "test", "resources", "dev", "infiltration")
+                .resolve(name);
     }
 
     private static List<String> lines(Path file) {

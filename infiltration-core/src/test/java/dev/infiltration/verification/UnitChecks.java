@@ -47,7 +47,8 @@ final class UnitChecks {
         BigDecimal size = one(unit, scale.unit()).scaleByPowerOfTen(scale.power());
         BigDecimal got = size.round(new MathContext(published.precision())).setScale(published.scale());
         String source = row.text("source").isEmpty() ? "inch of 25.4 mm" : row.text("source");
-        return Check.exact(row.text("unit") + " in " + row.text("in"), source + " (seen, GNU units 2.22)", published, got);
+        return Check.exact(
+                row.text("unit") + " in " + row.text("in"), source + " (seen, GNU units 2.22)", published, got);
     }
 
     /** One of a unit in another of its kind. */

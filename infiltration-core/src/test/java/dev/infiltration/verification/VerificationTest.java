@@ -25,9 +25,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.api.Test;
 
 /** Every external check, worked again, and the page that lists them; {@code -Ddocs.write=true} writes it anew. */
 class VerificationTest {
@@ -102,18 +102,13 @@ class VerificationTest {
                 .map(VerificationTest::row)
                 .collect(Collectors.joining(
                         "",
-                        "\n## " + part + "\n\n| figure | source | mark | expected | got | tolerance |\n|---|---|---|---|---|---|\n",
+                        "\n## " + part
+                                + "\n\n| figure | source | mark | expected | got | tolerance |\n|---|---|---|---|---|---|\n",
                         ""));
     }
 
     private static String row(Check check) {
-        return Stream.of(
-                        check.what(),
-                        check.source(),
-                        check.marks(),
-                        check.expected(),
-                        check.got(),
-                        check.tolerance())
+        return Stream.of(check.what(), check.source(), check.marks(), check.expected(), check.got(), check.tolerance())
                 .map(cell -> cell.replace("|", "\\|").replace("<", "&lt;"))
                 .collect(Collectors.joining(" | ", "| ", " |\n"));
     }

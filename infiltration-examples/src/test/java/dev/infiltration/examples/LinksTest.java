@@ -61,8 +61,7 @@ class LinksTest {
         for (String link : links(Files.readString(INDEX))) {
             listed.add(INDEX.resolveSibling(link.replaceFirst("#.*", "")).normalize());
         }
-        List<Path> missing = pages()
-                .map(Path::normalize)
+        List<Path> missing = pages().map(Path::normalize)
                 .filter(page -> page.startsWith(ROOT.resolve("docs")) && !page.equals(INDEX) && !listed.contains(page))
                 .toList();
         assertEquals(List.of(), missing);
@@ -120,7 +119,10 @@ class LinksTest {
                 assertTrue(again < 1000);
             }
         });
-        NAMED.matcher(prose).results().map(MatchResult::group).forEach(found -> names.add(found.replaceAll(".*\"(.*)\"", "$1")));
+        NAMED.matcher(prose)
+                .results()
+                .map(MatchResult::group)
+                .forEach(found -> names.add(found.replaceAll(".*\"(.*)\"", "$1")));
         return names;
     }
 

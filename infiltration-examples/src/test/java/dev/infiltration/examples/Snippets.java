@@ -8,22 +8,37 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 
-/** The first Java snippet of a page, and the code between {@code // begin} and {@code // end} of the test that runs it. */
-final class Snippets {
+/** The Java snippets of a page, and the code between {@code // begin} and {@code // end} of the test that runs one. */
+public final class Snippets {
 
     private static final String FENCE = "```";
 
     private Snippets() {}
 
+    /** Sees that the first snippet of a page is the code of a test. */
     static void assertStandsAlike(Path page, Path test) throws IOException {
-        String text = Files.readString(page);
-        String block = text.substring(text.indexOf(FENCE + "java\n") + FENCE.length() + 5);
-        String shown = block.substring(0, block.indexOf(FENCE));
+        assertStandsAlike(page, 0, test);
+    }
+
+    /** Sees that a snippet of a page, counted from 0, is the code of a test. */
+    static void assertStandsAlike(Path page, int snippet, Path test) throws IOException {
+        String shown = all(page, "java").get(snippet);
         String source = Files.readString(test);
         String run = source.substring(source.indexOf("// begin\n") + 9, source.indexOf("        // end"));
         assertEquals(plain(shown), plain(run));
         assertFalse(plain(shown).isEmpty());
+    }
+
+    /** {@return what stands in the fenced blocks of a language} */
+    public static List<String> all(Path page, String language) throws IOException {
+        String[] blocks = Files.readString(page).split("(?m)^" + FENCE + language + "\n");
+        return Arrays.stream(blocks)
+                .skip(1)
+                .map(block -> block.substring(0, block.indexOf(FENCE)))
+                .toList();
     }
 
     /** Line breaks are the formatter's. */
