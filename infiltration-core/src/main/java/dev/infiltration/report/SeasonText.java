@@ -25,7 +25,8 @@ import java.util.stream.Collectors;
  *
  * <p>What could not be read comes first, then per visit the findings, the most serious first, each with what can still be done;
  * the rate of each location; the figures of the surface with the number of locations they rest on; and last the cautions and
- * whom to defer to. Rates are rounded to three significant digits.
+ * whom to defer to. A measured location carries its expanded uncertainty to two digits, the rate to match; all other rates are
+ * rounded to three significant digits.
  */
 public final class SeasonText {
 
