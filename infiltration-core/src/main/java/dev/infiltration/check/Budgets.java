@@ -59,9 +59,8 @@ final class Budgets {
     }
 
     private Instruments instruments(TestAt test) {
-        List<Instrument> instruments = new ArrayList<>(Resolutions.named(test.visit())
-                .filter(instrument -> !isTape(instrument))
-                .toList());
+        List<Instrument> instruments =
+                new ArrayList<>(Resolutions.named(test.visit()).toList());
         String ring = Texts.given(test.test().ring());
         instruments.addAll(ring == null ? Set.of() : tapes.getOrDefault(ring, Set.of()));
         return new Instruments(instruments, test.visit().methodOrNull());

@@ -4,6 +4,7 @@ package dev.infiltration.review;
 
 import static dev.infiltration.Amounts.at;
 import static dev.infiltration.Amounts.celsius;
+import static dev.infiltration.Amounts.kg;
 import static dev.infiltration.Amounts.mm;
 import static dev.infiltration.Amounts.s;
 import static dev.infiltration.Season.and;
@@ -160,6 +161,21 @@ class RunUncertaintyTest {
         assertEquals(Optional.empty(), review.locations().get(1).uncertainty());
         assertTrue(review.locations().get(2).uncertainty().isPresent());
         assertEquals(2, review.locations().get(0).counted().size());
+    }
+
+    @Test
+    void aVoidRunHasNeitherConstantNorUncertainty() {
+        Review review = SI.run(0, 0, run -> run.withEnd(End.VOID)).review();
+        assertEquals(Optional.empty(), review.runs().get(0).constant());
+        assertEquals(Optional.empty(), review.runs().get(0).uncertainty());
+        assertTrue(review.runs().get(1).constant().isPresent());
+    }
+
+    @Test
+    void aMeanWithARunBeyondAllMeasureHasNoUncertainty() {
+        Review review = SI.run(0, 0, run -> run.withWater(kg("1e80"))).review();
+        assertTrue(review.locations().get(0).outcome().rate().isPresent());
+        assertEquals(Optional.empty(), review.locations().get(0).uncertainty());
     }
 
     @Test
