@@ -30,6 +30,8 @@ module dev.infiltration.core {
     exports dev.infiltration.review;
     exports dev.infiltration.report;
     exports dev.infiltration.exchange;
+    exports dev.infiltration.exchange.csv;
+    exports dev.infiltration.exchange.geojson;
     exports dev.infiltration.exchange.schema;
     exports dev.infiltration.validation;
 

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 /** What the command was asked for. */
 final class Arguments {
 
-    static final String USAGE = "usage: season [BOOK.json|BOOK.jsonl|-] [--json] [--strict] [--today DATE]"
+    static final String USAGE = "usage: season [BOOK.json|BOOK.jsonl|BOOK.csv|-] [--json] [--strict] [--today DATE]"
             + " [--method FILE]... [--criterion FILE]... [--out DIR]\n       season --reference FILE [--json] [--strict]";
 
     private @Nullable String book;

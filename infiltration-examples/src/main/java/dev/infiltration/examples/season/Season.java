@@ -8,6 +8,7 @@ import dev.infiltration.exchange.CriterionJson;
 import dev.infiltration.exchange.FieldBookJson;
 import dev.infiltration.exchange.MethodJson;
 import dev.infiltration.exchange.ReviewJson;
+import dev.infiltration.exchange.csv.RunsCsv;
 import dev.infiltration.field.Problem;
 import dev.infiltration.field.ReadBook;
 import dev.infiltration.method.Methods;
@@ -138,9 +139,12 @@ public final class Season {
             }
         }
         Path file = Path.of(book == null ? System.getProperty("season.demo", DEMO) : book);
-        boolean isLines = file.toString().toLowerCase(Locale.ROOT).endsWith(".jsonl");
+        String name = file.toString().toLowerCase(Locale.ROOT);
         try (InputStream input = watched(Files.newInputStream(file))) {
-            return isLines ? json.readLines(input) : json.read(input);
+            if (name.endsWith(".csv")) {
+                return RunsCsv.withDefaults().read(input);
+            }
+            return name.endsWith(".jsonl") ? json.readLines(input) : json.read(input);
         }
     }
 
@@ -157,6 +161,8 @@ public final class Season {
         try (Writer text = Files.newBufferedWriter(folder.resolve("review.json"))) {
             write(review, true, text);
         }
+        RunsTable.writeTo(folder, review.book());
+        LocationsMap.writeTo(folder, review);
     }
 
     private static void write(Review review, boolean json, Writer writer) throws IOException {

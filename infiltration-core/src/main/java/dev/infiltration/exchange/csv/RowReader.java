@@ -1,0 +1,110 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+
+package dev.infiltration.exchange.csv;
+
+import dev.infiltration.exchange.TableMapping;
+import dev.infiltration.exchange.text.ByteOrderMark;
+import dev.infiltration.exchange.text.Found;
+import dev.infiltration.field.Problem;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Reads rows under the headers of their table. */
+final class RowReader {
+
+    private final TableHead head;
+    private final List<@Nullable Column> columns;
+    private final List<Problem> problems;
+    private final Set<Integer> bare = new HashSet<>();
+    private final List<Cell> constants = new ArrayList<>();
+    private final Numbers numbers;
+    private final TableMapping.DateOrder order;
+
+    RowReader(TableHead head, TableMapping mapping, char separator, List<Problem> problems) {
+        this.head = head;
+        this.columns = head.columns();
+        this.problems = problems;
+        this.numbers = new Numbers(separator);
+        this.order = Moments.order(mapping);
+        mapping.constants().forEach(this::addConstant);
+    }
+
+    private void addConstant(String header, String text) {
+        Optional<Cell> cell = Column.of(header).map(column -> cell(1, 0, column, text, null));
+        if (cell.isPresent() && cell.get().value() != null) {
+            constants.add(cell.get());
+        } else {
+            String found = Found.quoted(header) + " as " + Found.quoted(text);
+            String expected = cell.map(Cell::expected).orElse("the name of a column, with its unit");
+            problems.add(new Problem(
+                    1, 1, "#row=1", "the mapping: found " + found + ", expected " + expected + "; it is left out"));
+        }
+    }
+
+    /** {@return values of the mapping that a row without its own takes, at row 1 and column 0} */
+    List<Cell> constants() {
+        return constants;
+    }
+
+    /** {@return the row, or empty when all of it is blank} */
+    Optional<Row> read(int number, String[] texts) {
+        @Nullable LocalDate date = date(texts);
+        Row row = new Row(number);
+        for (int at = 0; at < texts.length; at++) {
+            String text = texts[at] == null ? "" : texts[at].strip();
+            @Nullable Column column = at < columns.size() ? columns.get(at) : null;
+            if (!text.isEmpty() && column != null) {
+                row.add(cell(number, at + 1, column, text, date));
+            } else if (!text.isEmpty()) {
+                reportBare(number, at, text);
+            }
+        }
+        return row.cells().isEmpty() ? Optional.empty() : Optional.of(row);
+    }
+
+    /** A time of day needs the date, which may stand in a later column. */
+    private @Nullable LocalDate date(String[] texts) {
+        for (int at = 0; at < Math.min(texts.length, columns.size()); at++) {
+            @Nullable Column column = columns.get(at);
+            if (column != null && column.field().equals(Fields.DATE) && texts[at] != null) {
+                return Moments.date(texts[at].strip(), new Cells.At(null, numbers, order, null));
+            }
+        }
+        return null;
+    }
+
+    private Cell cell(int row, int at, Column column, String text, @Nullable LocalDate date) {
+        Cells.At place = new Cells.At(column.unit(), numbers, order, dated(column) ? date : null);
+        String plain = Formulas.read(text);
+        boolean isSound = text.indexOf(ByteOrderMark.UNSOUND) < 0;
+        Cells.Cell kind = column.field().cell();
+        @Nullable Object value = isSound ? kind.parse(plain, place) : null;
+        return new Cell(row, at, column, text, value, value == null ? expected(kind) : "");
+    }
+
+    /** The day of a rain is not that of the visit. */
+    private static boolean dated(Column column) {
+        return column.field().level() != Level.VISIT;
+    }
+
+    private String expected(Cells.Cell kind) {
+        boolean isNumber = !kind.units().isEmpty() || kind.datatype().equals("number");
+        return kind.expected() + (isNumber ? " (" + numbers.expected() + ")" : "");
+    }
+
+    /** A value without a header is told of once a column. */
+    private void reportBare(int number, int at, String text) {
+        if (at >= columns.size() || (columns.get(at) == null && head.isBare(at))) {
+            if (bare.add(at)) {
+                String message = "found " + Found.quoted(text) + ", expected a header over it; the column is left out";
+                problems.add(new Problem(number, at + 1, Cell.where(number, at + 1), message));
+            }
+        }
+    }
+}

@@ -1,0 +1,188 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+
+package dev.infiltration.exchange.csv;
+
+import dev.infiltration.exchange.TableMapping;
+import dev.infiltration.exchange.text.Output;
+import dev.infiltration.field.FieldBook;
+import dev.infiltration.field.Place;
+import dev.infiltration.field.ReadBook;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.core.exc.JacksonIOException;
+import tools.jackson.databind.SequenceWriter;
+
+/**
+ * Field books as tables of runs: CSV (RFC 4180), a row a run, units in the headers.
+ *
+ * <p>A table is read with its columns in any order, under the names of this library, those of the trade or those of a
+ * {@link TableMapping}; with commas, semicolons or tabs between the cells; with decimal commas where commas do not part the
+ * cells; with times as a watch shows them. A cell that cannot be read is a problem with its row and column, and takes with it
+ * the test, visit, location, ring, surface or site it speaks of.
+ *
+ * <p>A table holds less than a book: {@link #write(FieldBook, Writer)} names what it left out.
+ */
+public final class RunsCsv {
+
+    private final TableMapping mapping;
+    private final Dialect dialect;
+
+    private RunsCsv(TableMapping mapping, Dialect dialect) {
+        this.mapping = mapping;
+        this.dialect = dialect;
+    }
+
+    /** {@return tables with commas between cells and points in numbers} */
+    public static RunsCsv withDefaults() {
+        return new RunsCsv(TableMapping.none(), Dialect.POINT);
+    }
+
+    /**
+     * {@return tables that are read by a mapping}
+     *
+     * @param mapping what their headers stand for
+     */
+    public RunsCsv withMapping(TableMapping mapping) {
+        return new RunsCsv(Objects.requireNonNull(mapping, "mapping"), dialect);
+    }
+
+    /** {@return tables that are written with semicolons between cells and commas in numbers} */
+    public RunsCsv withDecimalComma() {
+        return new RunsCsv(mapping, Dialect.COMMA);
+    }
+
+    /**
+     * Reads a table to the end of the stream, which stays open.
+     *
+     * @param csv the table's bytes: UTF-8, or by their byte-order mark UTF-16 or UTF-32
+     * @return the book as far as it can be read, and every problem
+     * @throws IOException if the stream cannot be read
+     */
+    public ReadBook read(InputStream csv) throws IOException {
+        return new TableReading(csv, mapping).all();
+    }
+
+    /**
+     * Reads a table from a file.
+     *
+     * @param csv the file
+     * @return the book as far as it can be read, and every problem
+     * @throws IOException if the file cannot be read
+     */
+    public ReadBook read(Path csv) throws IOException {
+        try (InputStream bytes = Files.newInputStream(csv)) {
+            return read(bytes);
+        }
+    }
+
+    /**
+     * Reads a table visit by visit, so that no more than one is held at a time: as often as rows go over to another visit, hands
+     * out a book of the rows up to there. Rows of a visit that came before are a problem and left out.
+     *
+     * @param csv   the table's bytes, as for {@link #read(InputStream)}
+     * @param parts takes each part and its problems
+     * @throws IOException if the stream cannot be read
+     */
+    public void readVisits(InputStream csv, Consumer<ReadBook> parts) throws IOException {
+        new TableReading(csv, mapping).visits(parts);
+    }
+
+    /**
+     * Writes a book: the columns that it fills, one for each unit it uses, and rows ending in CR LF. Texts that a spreadsheet
+     * would run as formulas get an apostrophe before them, which reading takes away.
+     *
+     * @param book   the book
+     * @param target where to; it is flushed and stays open
+     * @return the places of what a table cannot hold or would read back otherwise, in the order of the book
+     * @throws IOException if the target cannot be written to
+     */
+    public List<Place> write(FieldBook book, Writer target) throws IOException {
+        writeParts(List.of(book), target);
+        return notHeld(book);
+    }
+
+    /**
+     * Writes books as one table, holding no more than one at a time; what of each no table can hold, {@link #notHeld} tells.
+     *
+     * @param parts  the books; they are gone through twice, first for the columns
+     * @param target where to; it is flushed and stays open
+     * @throws IOException if the target cannot be written to
+     */
+    public void writeParts(Iterable<FieldBook> parts, Writer target) throws IOException {
+        List<Column> columns = columns(parts);
+        try (SequenceWriter rows = Table.writer(target, dialect.separator())) {
+            rows.write(columns.stream().map(Column::header).toList());
+            for (FieldBook part : parts) {
+                new BookRows(part).rows().forEachOrdered(row -> rows.write(cells(row, columns)));
+            }
+        } catch (JacksonIOException failed) {
+            throw failed.getCause();
+        }
+        target.flush();
+    }
+
+    private static List<Column> columns(Iterable<FieldBook> parts) {
+        WrittenColumns columns = new WrittenColumns();
+        parts.forEach(part -> new BookRows(part).rows().forEachOrdered(columns::add));
+        return columns.sorted();
+    }
+
+    private List<String> cells(WrittenRow row, List<Column> columns) {
+        List<String> cells = new ArrayList<>(columns.size());
+        columns.forEach(column -> cells.add(cell(row, column)));
+        return cells;
+    }
+
+    private String cell(WrittenRow row, Column column) {
+        @Nullable Object value = row.value(column.field(), column.path());
+        boolean isOfOtherUnit = value != null
+                && column.unit() != null
+                && AmountCell.reading(value).unit() != column.unit();
+        return value == null || isOfOtherUnit ? "" : dialect.text(column, value);
+    }
+
+    /**
+     * {@return the places of what a table cannot hold or would read back otherwise, in the order of the book}: hosts' own values,
+     * instruments, maintenance, amendments, stated resolutions, records that two rows cannot tell apart
+     *
+     * @param book the book
+     */
+    public List<Place> notHeld(FieldBook book) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            writeParts(List.of(book), new OutputStreamWriter(bytes, StandardCharsets.UTF_8));
+            ReadBook read = new TableReading(new ByteArrayInputStream(bytes.toByteArray()), TableMapping.none()).all();
+            return Differences.between(book, read.book().orElse(FieldBook.empty()));
+        } catch (IOException never) {
+            throw new UncheckedIOException(never);
+        }
+    }
+
+    /**
+     * Writes what a table of this book holds, for programs: a metadata document after the W3C's Metadata Vocabulary for Tabular
+     * Data, to lie beside the table with {@code -metadata.json} behind its name.
+     *
+     * @param book   the book
+     * @param url    the table's name, as seen from the metadata
+     * @param target where to; it is flushed and stays open
+     * @throws IOException if the target cannot be written to
+     */
+    public void writeMetadata(FieldBook book, String url, Writer target) throws IOException {
+        List<Column> columns = columns(List.of(book));
+        Output.PAGE.write(target, json -> new CsvwJson(json, dialect).write(url, columns));
+    }
+}

@@ -1,0 +1,174 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+
+package dev.infiltration.exchange.csv;
+
+import dev.infiltration.field.FieldBook;
+import dev.infiltration.field.Problem;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** A book that grows by rows: each speaks of a run and of the records around it, which later rows may say again. */
+final class TableBook {
+
+    private final List<Cell> constants;
+    private final List<Problem> problems;
+    private final Draft book = new Draft(FieldBook.class);
+    private final Map<String, String> siteOfSurface = new HashMap<>();
+    private final Map<Object, Map<List<String>, TestRows>> tests = new HashMap<>();
+
+    /**
+     * Starts an empty book.
+     *
+     * @param constants what rows take that have no such cell
+     * @param problems  takes what cannot stand
+     */
+    TableBook(List<Cell> constants, List<Problem> problems) {
+        this.constants = constants;
+        this.problems = problems;
+    }
+
+    /** A test and the number of the last run that a row told of. */
+    private static final class TestRows {
+
+        private final Draft test;
+        private int lastRun;
+
+        TestRows(Draft test) {
+            this.test = test;
+        }
+    }
+
+    FieldBook toBook() {
+        return (FieldBook) book.toRecord();
+    }
+
+    void add(Row row) {
+        Map<Level, Draft> records = records(row);
+        row.cells().forEach(cell -> put(cell, records));
+        for (Cell constant : constants) {
+            @Nullable Draft record = records.get(constant.level());
+            if (record != null
+                    && constant.value() != null
+                    && !constant.header().field().isId()) {
+                record.put(constant.header().path(), constant.value());
+            }
+        }
+    }
+
+    private void put(Cell cell, Map<Level, Draft> records) {
+        @Nullable Draft record = records.get(cell.level());
+        if (cell.header().field().equals(Fields.RUN_NUMBER) && cell.value() != null) {
+            return;
+        }
+        if (record == null) {
+            problems.add(cell.problem("the id of its " + cell.level().entry() + " beside it", "it is left out"));
+        } else if (cell.value() == null) {
+            records.getOrDefault(cell.level().leavesOut(), record).leaveOut();
+            problems.add(cell.problem(cell.expected(), "the " + cell.level().entry() + " is left out"));
+        } else {
+            Object kept = record.put(cell.header().path(), cell.value());
+            if (!kept.equals(cell.value())) {
+                String earlier = "what stands for this " + cell.level().entry() + " before it: " + kept;
+                problems.add(cell.problem(earlier, "it is left out"));
+            }
+        }
+    }
+
+    private Map<Level, Draft> records(Row row) {
+        Map<Level, Draft> records = new EnumMap<>(Level.class);
+        if (row.has(Level.SITE) || row.has(Level.SURFACE) || row.has(Level.LOCATION)) {
+            placeRecords(row, records);
+        }
+        String ring = row.id(Fields.RING_ID);
+        if (!ring.isEmpty()) {
+            records.put(Level.RING, book.entry("rings", ring, Level.RING.type()));
+        }
+        if (row.hasVisit()) {
+            visitRecords(row, records);
+        }
+        return records;
+    }
+
+    private void placeRecords(Row row, Map<Level, Draft> records) {
+        String surfaceId = row.id(Fields.SURFACE_ID);
+        String ownSite = idOf(row, Fields.SITE_ID);
+        String siteId = ownSite.isEmpty() ? siteOfSurface.getOrDefault(surfaceId, "") : ownSite;
+        Draft site = book.entry("sites", siteId, Level.SITE.type());
+        if (!siteId.isEmpty()) {
+            site.put(List.of("id"), siteId);
+        }
+        records.put(Level.SITE, site);
+        if (row.has(Level.SURFACE) || row.has(Level.LOCATION)) {
+            siteOfSurface.putIfAbsent(surfaceId, siteId);
+            Draft surface = site.entry("surfaces", surfaceId, Level.SURFACE.type());
+            records.put(Level.SURFACE, surface);
+            String location = row.id(Fields.LOCATION_ID);
+            if (!location.isEmpty()) {
+                records.put(Level.LOCATION, surface.entry("locations", location, Level.LOCATION.type()));
+            }
+        }
+    }
+
+    /** A site that the mapping names stands for every row without one. */
+    private String idOf(Row row, Field field) {
+        String id = row.id(field);
+        return !id.isEmpty()
+                ? id
+                : constants.stream()
+                        .filter(constant -> constant.header().field().equals(field))
+                        .map(constant -> String.valueOf(constant.value()))
+                        .findFirst()
+                        .orElse("");
+    }
+
+    private void visitRecords(Row row, Map<Level, Draft> records) {
+        Draft visit = book.entry("visits", row.visit(), Level.VISIT.type());
+        records.put(Level.VISIT, visit);
+        String surface = row.id(Fields.SURFACE_ID);
+        if (!surface.isEmpty()) {
+            visit.put(List.of("surface"), surface);
+        }
+        if (row.hasTest()) {
+            testRecords(row, visit, records);
+        }
+    }
+
+    private void testRecords(Row row, Draft visit, Map<Level, Draft> records) {
+        TestRows rows = testRows(row, visit);
+        records.put(Level.TEST, rows.test);
+        put(rows.test, "location", row.id(Fields.LOCATION_ID));
+        put(rows.test, "ring", row.id(Fields.RING_ID));
+        if (row.has(Level.RUN)) {
+            rows.lastRun = number(row, rows);
+            int next = rows.test.size("runs");
+            records.put(Level.RUN, rows.test.entry("runs", next, Level.RUN.type()));
+        }
+    }
+
+    private static void put(Draft record, String member, String text) {
+        if (!text.isEmpty()) {
+            record.put(List.of(member), text);
+        }
+    }
+
+    private static int number(Row row, TestRows rows) {
+        return row.value(Fields.RUN_NUMBER) instanceof Integer number ? number : rows.lastRun + 1;
+    }
+
+    /** A run goes on with the latest test of its name or location; one whose number is not the next starts another. */
+    private TestRows testRows(Row row, Draft visit) {
+        Map<List<String>, TestRows> ofVisit = tests.computeIfAbsent(row.visit(), made -> new HashMap<>());
+        @Nullable TestRows latest = ofVisit.get(row.test());
+        if (latest != null && row.has(Level.RUN) && latest.lastRun > 0 && number(row, latest) > latest.lastRun) {
+            return latest;
+        }
+        Draft test = visit.entry("tests", visit.size("tests"), Level.TEST.type());
+        TestRows rows = new TestRows(test);
+        ofVisit.put(row.test(), rows);
+        return rows;
+    }
+}
