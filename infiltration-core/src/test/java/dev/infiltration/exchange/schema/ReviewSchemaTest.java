@@ -6,6 +6,7 @@ package dev.infiltration.exchange.schema;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
+import dev.infiltration.exchange.CriterionJson;
 import dev.infiltration.exchange.FieldBookJson;
 import dev.infiltration.exchange.ReviewJson;
 import dev.infiltration.field.Books;
@@ -81,17 +82,42 @@ class ReviewSchemaTest {
         assertNotEquals(List.of(), SCHEMA.faults(other));
     }
 
+    /** With criteria there is more to say: decisions, actions, dates of limits. */
+    @Test
+    void demoReviewWithCriteriaIsTakenAndNamed() throws IOException {
+        String judged = ReviewJson.text(judgedDemo());
+        assertEquals(List.of(), SCHEMA.faults(judged));
+        assertEquals(Set.of(), notNamed(judged));
+        String other = judged.replaceFirst("\"asStated\":\"met\"", "\"asStated\":\"passed\"");
+        assertNotEquals(List.of(), SCHEMA.faults(other));
+    }
+
+    private static Review judgedDemo() throws IOException {
+        Path demo = Path.of("../infiltration-examples/demo");
+        Review review = Review.of(FieldBookJson.withDefaults().read(demo.resolve("harrow-quay.json")));
+        return review.judgedBy(CriterionJson.read(demo.resolve("harrow-quay-criteria.json"))
+                .specification()
+                .orElseThrow());
+    }
+
     /** A key that the schema does not know is taken, so that this alone holds it to name every key. */
     @Test
     void everyKeyOfTheDemoReviewIsNamed() throws IOException {
+        assertEquals(Set.of(), notNamed(Files.readString(GOLDEN)));
+    }
+
+    private static Set<String> notNamed(String review) {
         Set<String> named = new TreeSet<>();
-        Validated.tree(JsonSchema.REVIEW.text())
-                .findValues("properties")
-                .forEach(properties -> named.addAll(properties.propertyNames()));
+        collectNamed(Validated.tree(JsonSchema.REVIEW.text()), named);
         Set<String> met = new TreeSet<>();
-        collect(Validated.tree(Files.readString(GOLDEN)), met);
+        collect(Validated.tree(review), met);
         met.removeAll(named);
-        assertEquals(Set.of(), met);
+        return met;
+    }
+
+    private static void collectNamed(JsonNode schema, Set<String> keys) {
+        keys.addAll(schema.path("properties").propertyNames());
+        schema.forEach(inner -> collectNamed(inner, keys));
     }
 
     private static void collect(JsonNode node, Set<String> keys) {
