@@ -67,7 +67,7 @@ final class Arguments {
     }
 
     private boolean isReview() {
-        return book != null || today != null || out != null || !methods.isEmpty();
+        return book != null || today != null || out != null || !methods.isEmpty() || !criteria.isEmpty();
     }
 
     private void takeBook(String word) throws UsageException {

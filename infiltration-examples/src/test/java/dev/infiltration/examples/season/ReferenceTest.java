@@ -68,6 +68,7 @@ class ReferenceTest {
             --reference x.json --today 2026-06-03     | --reference goes with --json and --strict alone
             --reference x.json --out somewhere        | --reference goes with --json and --strict alone
             --reference x.json --method m.json        | --reference goes with --json and --strict alone
+            --reference x.json --criterion c.json     | --reference goes with --json and --strict alone
             --reference demo/harrow-quay.json         | demo/harrow-quay.json: line
             """)
     void wrongUsageIsToldOnStandardErrorAlone(String words, String message) {
