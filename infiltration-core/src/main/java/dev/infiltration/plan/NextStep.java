@@ -6,10 +6,9 @@ import dev.infiltration.field.Word;
 import dev.infiltration.method.Range;
 import dev.infiltration.units.InfiltrationRate;
 import java.time.Duration;
-import java.time.Instant;
+import java.time.ZonedDateTime;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What to do next at a location.
@@ -115,13 +114,14 @@ public sealed interface NextStep {
     /**
      * Wait: it has not been dry long enough.
      *
-     * @param until when the first prewetting may start
+     * @param until when the first prewetting may start, by the clock of the site
      */
-    record NotYet(Instant until) implements NextStep {
+    record NotYet(ZonedDateTime until) implements NextStep {
 
         @Override
         public String text() {
-            return "Wait until " + until + ": the last rain is not long enough ago.";
+            return "Wait until " + until.toLocalDate() + " " + until.toLocalTime() + " (" + until.getZone()
+                    + "): the last rain is not long enough ago.";
         }
     }
 
@@ -164,7 +164,7 @@ public sealed interface NextStep {
             return switch (reason) {
                 case RUNS_MADE -> "Done here for the day: the runs are made.";
                 case WATER_STANDS -> "Done here for the day: water stands.";
-                case RAIN -> "Done here for the day: rain.";
+                case RAIN -> "Done here for the day: rain. What it falls on while it is poured is void.";
                 case NOT_TESTED -> "Done here: the record says why no test is made.";
                 case OTHER_DAY -> "Done here: it is not the day of the visit.";
             };
@@ -173,10 +173,5 @@ public sealed interface NextStep {
 
     private static String left(Optional<Duration> within) {
         return within.map(time -> " within " + time.toSeconds() + " s").orElse("");
-    }
-
-    /** {@return the time left until an instant; empty where there is none} */
-    static Optional<Duration> until(@Nullable Instant deadline, Instant now) {
-        return Optional.ofNullable(deadline).map(end -> Duration.between(now, end));
     }
 }

@@ -64,10 +64,17 @@ record PouredSoFar(List<Pouring> all) {
         return pouring.start() == null ? Optional.of("start") : Optional.empty();
     }
 
-    static boolean sawRain(LocationTest test) {
-        return Stream.concat(Stream.ofNullable(test.preWet()), test.runs().stream())
-                .flatMap(pouring -> pouring.events().stream())
-                .anyMatch(event -> event.kind() == Event.Kind.RAIN);
+    static boolean sawRain(Pouring pouring) {
+        return pouring.events().stream().anyMatch(event -> event.kind() == Event.Kind.RAIN);
+    }
+
+    /** {@return whether what was poured last and is not void was given up with water standing} */
+    boolean stands() {
+        return all.stream()
+                .filter(pouring -> !pouring.isVoid())
+                .reduce((earlier, later) -> later)
+                .map(Pouring::isStopped)
+                .orElse(false);
     }
 
     /** {@return the mass that a run needs, by the time of the last prewetting that counts; without one the last step's} */

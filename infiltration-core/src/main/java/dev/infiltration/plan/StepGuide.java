@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
+import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Pouring;
 import dev.infiltration.field.Ring;
@@ -21,12 +22,15 @@ import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
@@ -37,7 +41,7 @@ import org.jspecify.annotations.Nullable;
  * <p>It looks at no clock: the same record and instant give the same step. Times that are not exact count at their most
  * cautious, so that a step taken in time leads to no deviation. Tests and runs stand in the order in which they were made;
  * every prewetting begins a test of its own. What is poured and has no time yet is under way. Spacing, sealing and head are
- * for the crew to see to.
+ * for the crew to see to. That the surface was cleaned since the last run is not asked: the guide then still counts that run.
  *
  * <pre>{@code
  * StepGuide guide = StepGuide.of(Methods.unitPavement(), UnitSystem.SI, ZoneId.of("America/Chicago"))
@@ -87,22 +91,46 @@ public final class StepGuide {
     }
 
     /**
-     * {@return the next step at a location}
+     * {@return the next step at a location that no other visit of the day came to}
      *
      * @param visit    the visit as it is written down so far
      * @param location id of the location
      * @param now      the time now
      */
     public NextStep next(Visit visit, String location, Instant now) {
-        List<LocationTest> tests = visit.tests().stream()
+        return next(List.of(), visit, location, now);
+    }
+
+    /**
+     * {@return the next step at a location}
+     *
+     * @param book     the book, for earlier visits to the surface on the day of the visit
+     * @param visit    the visit as it is written down so far, in the book or not yet
+     * @param location id of the location
+     * @param now      the time now
+     */
+    public NextStep next(FieldBook book, Visit visit, String location, Instant now) {
+        List<Visit> earlier = book.visits().stream()
+                .filter(other -> visit.date() != null && visit.date().equals(other.date()))
+                .filter(other -> Objects.equals(visit.surface(), other.surface()))
+                .filter(other -> !Objects.equals(visit.id(), other.id()))
+                .toList();
+        return next(earlier, visit, location, now);
+    }
+
+    private NextStep next(List<Visit> earlier, Visit visit, String location, Instant now) {
+        List<LocationTest> tests = Stream.concat(earlier.stream(), Stream.of(visit))
+                .flatMap(each -> each.tests().stream())
                 .filter(test -> location.equals(test.location()))
                 .toList();
         PouredSoFar poured = PouredSoFar.of(tests);
         Pouring last = poured.last();
         if (last != null && PouredSoFar.isUnderWay(last)) {
-            return watch(last, poured, now);
+            return isRaining(visit, now) || PouredSoFar.sawRain(last)
+                    ? new Done(Done.Reason.RAIN)
+                    : watch(last, poured, now);
         }
-        return obstacle(visit, tests, last, now)
+        return obstacle(visit, tests, poured, now)
                 .or(() ->
                         Optional.ofNullable(last).flatMap(PouredSoFar::missing).map(WriteDown::new))
                 .or(() -> Optional.of(poured.runs())
@@ -111,13 +139,13 @@ public final class StepGuide {
                 .orElseGet(() -> pour(visit, last, poured, now));
     }
 
-    private Optional<NextStep> obstacle(Visit visit, List<LocationTest> tests, @Nullable Pouring last, Instant now) {
+    private Optional<NextStep> obstacle(Visit visit, List<LocationTest> tests, PouredSoFar poured, Instant now) {
         Done.@Nullable Reason why = null;
-        if (last == null && tests.stream().anyMatch(test -> test.notTested() != null)) {
+        if (poured.last() == null && tests.stream().anyMatch(test -> test.notTested() != null)) {
             why = Done.Reason.NOT_TESTED;
-        } else if (isRaining(visit, now) || tests.stream().anyMatch(PouredSoFar::sawRain)) {
+        } else if (isRaining(visit, now) || poured.all().stream().anyMatch(PouredSoFar::sawRain)) {
             why = Done.Reason.RAIN;
-        } else if (Boolean.TRUE.equals(visit.standingWater()) || (last != null && last.isStopped())) {
+        } else if (Boolean.TRUE.equals(visit.standingWater()) || poured.stands()) {
             why = Done.Reason.WATER_STANDS;
         } else if (!isDayOf(visit, now)) {
             why = Done.Reason.OTHER_DAY;
@@ -135,9 +163,15 @@ public final class StepGuide {
     /** Work after midnight, to noon of the next day, belongs to the visit's date. */
     private boolean isDayOf(Visit visit, Instant now) {
         LocalDateTime local = LocalDateTime.ofInstant(now, zone);
+        LocalDate today = local.toLocalDate();
         return visit.date() == null
-                || (!local.isBefore(visit.date().atStartOfDay())
-                        && !local.isAfter(visit.date().plusDays(1).atTime(NIGHT_WORK_ENDS)));
+                || visit.date().equals(today)
+                || (visit.date().equals(today.minusDays(1)) && !local.toLocalTime().isAfter(NIGHT_WORK_ENDS));
+    }
+
+    private Optional<Instant> endOfDay(Visit visit) {
+        return Optional.ofNullable(visit.date())
+                .map(date -> date.plusDays(1).atTime(NIGHT_WORK_ENDS).atZone(zone).toInstant());
     }
 
     private NextStep pour(Visit visit, @Nullable Pouring last, PouredSoFar poured, Instant now) {
@@ -154,7 +188,10 @@ public final class StepGuide {
             return preWet(visit, isRun ? PreWet.Occasion.REPEAT_MISSED : PreWet.Occasion.START_MISSED, now);
         }
         Range<Mass> water = poured.runMass(method, system);
-        Optional<Duration> within = NextStep.until(deadline, now);
+        Optional<Duration> within = Stream.of(Optional.ofNullable(deadline), endOfDay(visit))
+                .flatMap(Optional::stream)
+                .min(Comparator.naturalOrder())
+                .map(end -> Duration.between(now, end));
         return isRun ? new NextStep.Repeat(water, within) : new NextStep.Start(water, within);
     }
 
@@ -174,7 +211,7 @@ public final class StepGuide {
         if (weather != null && weather.lastRainEnd() != null) {
             Instant dry = Moment.of(weather.lastRainEnd(), zone).latest().plus(DryWindow.dryTime(method));
             if (dry.isAfter(now)) {
-                return new NextStep.NotYet(dry);
+                return new NextStep.NotYet(dry.atZone(zone));
             }
         }
         return new PreWet(method.preWetMass().in(system), why);

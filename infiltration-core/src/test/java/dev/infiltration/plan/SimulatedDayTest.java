@@ -3,310 +3,238 @@
 package dev.infiltration.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.infiltration.check.Checker;
-import dev.infiltration.check.Effect;
-import dev.infiltration.check.Finding;
-import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.ClockTime.Precision;
-import dev.infiltration.field.FieldBook;
-import dev.infiltration.field.Location;
-import dev.infiltration.field.LocationTest;
-import dev.infiltration.field.Pouring;
 import dev.infiltration.field.Pouring.End;
-import dev.infiltration.field.PreWet;
-import dev.infiltration.field.Ring;
-import dev.infiltration.field.Site;
-import dev.infiltration.field.Surface;
-import dev.infiltration.field.TestRun;
-import dev.infiltration.field.Visit;
-import dev.infiltration.field.WaterReading;
-import dev.infiltration.field.Weather;
-import dev.infiltration.method.Methods;
 import dev.infiltration.method.Range;
 import dev.infiltration.rate.RateEquation;
-import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
-import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.ZoneId;
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
-import javax.measure.quantity.Time;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
-/** Whole days by a simulated clock and crew, each judged afterwards by the checker. */
+/** Whole days by a simulated clock, each judged afterwards by the checker; {@link WrongTurnTest} takes the turns one by one. */
 class SimulatedDayTest {
 
-    private static final ZoneId ZONE = ZoneId.of("America/Chicago");
-    private static final LocalDate DATE = LocalDate.of(2026, 6, 3);
-    private static final Ring RING =
-            Ring.of("R1").withInsideDiameter(Laid.mm("300")).withHeight(Laid.mm("60"));
-    private static final InfiltrationRate LIMIT = new InfiltrationRate(254);
-    private static final Checker CHECKER = Checker.withDefaults().withToday(DATE.plusDays(1));
-
-    /**
-     * A crew that does what it is told, in time, or not at all; that is slow, forgets, gives up and spoils runs.
-     */
-    @Property(tries = 500)
+    /** A crew that does what it is told in time, or not at all; that is slow, gives up, spoils runs, comes back, meets rain. */
+    @Property(tries = 600)
     void stepsTakenInTimeLeadToNoDeviation(@ForAll long seed, @ForAll Precision precision, @ForAll UnitSystem weighed) {
-        Day day = new Day(new Random(seed), precision, weighed == UnitSystem.NEITHER ? UnitSystem.SI : weighed);
-        day.walk();
-        List<Finding> deviations = CHECKER.check(book(day.visit)).findings().stream()
-                .filter(finding -> finding.effect() == Effect.DEVIATION || finding.effect() == Effect.NO_RATE)
-                .toList();
-        assertEquals(List.of(), deviations, day.diary::toString);
+        Crew crew = new Crew(seed, precision, weighed == UnitSystem.NEITHER ? UnitSystem.SI : weighed);
+        crew.work();
+        assertEquals(List.of(), crew.day.deviations(), crew.day::diary);
     }
 
     @Test
     void simulatedDaysTakeEveryTurn() {
         Set<String> met = new TreeSet<>();
-        for (int seed = 0; seed < 100; seed++) {
-            Day day = new Day(new Random(seed), Precision.EXACT, UnitSystem.SI);
-            day.walk();
-            day.steps.forEach(step -> met.add(step.getClass().getSimpleName()));
+        for (int seed = 0; seed < 300; seed++) {
+            Crew crew = new Crew(seed, Precision.EXACT, UnitSystem.SI);
+            crew.work();
+            crew.steps.forEach(step -> met.add(turn(step)));
         }
-        assertTrue(
-                met.containsAll(Set.of("PreWet", "Start", "Repeat", "Watch", "StopWaiting", "NotYet", "Done")),
-                met::toString);
+        Set<String> every = Set.of(
+                "first", "start-missed", "repeat-missed", "void", "Start", "Repeat", "Watch", "StopWaiting", "NotYet",
+                "runs-made", "water-stands", "rain", "other-day");
+        assertEquals(new TreeSet<>(every), met);
+    }
+
+    private static String turn(NextStep step) {
+        if (step instanceof NextStep.PreWet preWet) {
+            return preWet.occasion().word();
+        }
+        return step instanceof NextStep.Done done ? done.reason().word() : step.getClass().getSimpleName();
     }
 
     /** Started all the same, whatever the guide says: it says missed exactly when the checker finds a deviation. */
     @Property(tries = 300)
     void startIsMissedWhenTheCheckerSaysSo(
-            @ForAll @IntRange(min = 50, max = 3000) int elapsedTenths, @ForAll @IntRange(max = 2400) int gapTenths) {
-        PreWet preWet = PreWet.of(clock(at(0), Precision.EXACT), water("3.60"), tenths(elapsedTenths), End.DRAINED);
-        Instant start = at(elapsedTenths + gapTenths);
-        Visit before = visit(test(1).withPreWet(preWet));
-        NextStep step = guide(UnitSystem.SI).next(before, "A1", start);
-        TestRun run = TestRun.of(
-                clock(start, Precision.EXACT), water(elapsedTenths < 300 ? "18.00" : "3.60"), tenths(900), End.DRAINED);
-        Visit after = visit(test(1).withPreWet(preWet).withRuns(List.of(run)));
-        assertEquals(step instanceof NextStep.PreWet, rules(after).contains("run.start-delay"));
+            @ForAll @IntRange(min = 50, max = 3000) int elapsed, @ForAll @IntRange(max = 2400) int gap) {
+        FieldDay day = drained(Precision.EXACT, elapsed).pass(tenths(gap));
+        boolean isMissed = day.next() instanceof NextStep.PreWet;
+        day.run(elapsed < 300 ? "18.00" : "3.60").drained("90");
+        assertEquals(isMissed, day.rules().contains("run.start-delay"), day::diary);
+    }
+
+    /** Written to the minute, what is told to be in time is no deviation, and what is told to be missed is not shown in time. */
+    @Property(tries = 300)
+    void startWrittenToTheMinuteIsJudgedCautiously(
+            @ForAll @IntRange(max = 599) int second,
+            @ForAll @IntRange(min = 50, max = 3000) int elapsed,
+            @ForAll @IntRange(max = 2400) int gap) {
+        FieldDay day = new FieldDay("09:00:00", Precision.MINUTE, UnitSystem.SI)
+                .pass(tenths(second))
+                .preWet()
+                .pass(tenths(elapsed))
+                .end(End.DRAINED)
+                .pass(tenths(gap));
+        boolean isMissed = day.next() instanceof NextStep.PreWet;
+        day.run(elapsed < 300 ? "18.00" : "3.60").drained("90");
+        Set<String> rules = day.rules();
+        boolean isShown = !rules.contains("run.start-delay") && !rules.contains("run.start-delay-unshown");
+        assertTrue(isMissed ? !isShown : !rules.contains("run.start-delay"), day::diary);
     }
 
     @Property(tries = 300)
-    void repeatIsMissedWhenTheCheckerSaysSo(@ForAll @IntRange(max = 6000) int gapTenths) {
-        LocationTest test = test(1).withPreWet(
-                        PreWet.of(clock(at(0), Precision.EXACT), water("3.60"), tenths(400), End.DRAINED))
-                .withRuns(
-                        List.of(TestRun.of(clock(at(600), Precision.EXACT), water("3.60"), tenths(500), End.DRAINED)));
-        Instant start = at(1100 + gapTenths);
-        NextStep step = guide(UnitSystem.SI).next(visit(test), "A1", start);
-        List<TestRun> runs = new ArrayList<>(test.runs());
-        runs.add(TestRun.of(clock(start, Precision.EXACT), water("3.60"), tenths(500), End.DRAINED));
-        assertEquals(
-                step instanceof NextStep.PreWet,
-                rules(visit(test.withRuns(runs))).contains("run.repeat-delay"));
-        runs.add(TestRun.of(clock(start.plusSeconds(60), Precision.EXACT), water("3.60"), tenths(500), End.DRAINED));
-        assertTrue(rules(visit(test.withRuns(runs))).contains("run.too-many"));
-        assertEquals(
-                new NextStep.Done(NextStep.Done.Reason.RUNS_MADE),
-                guide(UnitSystem.SI).next(visit(test.withRuns(runs.subList(0, 2))), "A1", start.plusSeconds(60)));
+    void repeatIsMissedWhenTheCheckerSaysSo(@ForAll @IntRange(max = 6000) int gap) {
+        FieldDay day = drained(Precision.EXACT, 400).pass("20").run("3.60").drained("50").pass(tenths(gap));
+        boolean isMissed = day.next() instanceof NextStep.PreWet;
+        day.run("3.60").drained("50");
+        assertEquals(isMissed, day.rules().contains("run.repeat-delay"), day::diary);
     }
 
     /** The masses told are those that the checker takes, to the last gram. */
     @Property(tries = 200)
-    void massesToldAreThoseTheCheckerTakes(@ForAll @IntRange(min = 200, max = 400) int elapsedTenths) {
-        PreWet preWet = PreWet.of(clock(at(0), Precision.EXACT), water("3.60"), tenths(elapsedTenths), End.DRAINED);
-        LocationTest test = test(1).withPreWet(preWet);
-        NextStep.Start step = (NextStep.Start) guide(UnitSystem.SI).next(visit(test), "A1", at(elapsedTenths));
-        for (int grams : new int[] {0, 10}) {
-            BigDecimal mass = step.water().highest().value().add(BigDecimal.valueOf(grams, 3));
-            TestRun run = TestRun.of(
-                    clock(at(elapsedTenths + 100), Precision.EXACT),
-                    water(mass.toPlainString()),
-                    tenths(500),
-                    End.DRAINED);
-            assertEquals(grams > 0, rules(visit(test.withRuns(List.of(run)))).contains("run.mass"));
-        }
+    void massesToldAreThoseTheCheckerTakes(
+            @ForAll @IntRange(min = 200, max = 400) int elapsed, @ForAll boolean isTooMuch) {
+        FieldDay day = drained(Precision.EXACT, elapsed);
+        Reading<Mass> most = ((NextStep.Start) day.next()).water().highest();
+        Reading<Mass> beyond = FieldDay.kilograms(most.value().add(new BigDecimal("0.01")).toString());
+        day.run(isTooMuch ? beyond : most).drained("50");
+        assertEquals(isTooMuch, day.rules().contains("run.mass"), day::diary);
     }
 
-    private static Set<String> rules(Visit visit) {
-        return CHECKER.check(book(visit)).findings().stream().map(Finding::rule).collect(Collectors.toSet());
+    private static FieldDay drained(Precision precision, int elapsed) {
+        return new FieldDay("09:00:00", precision, UnitSystem.SI)
+                .preWet()
+                .pass(tenths(elapsed))
+                .end(End.DRAINED);
     }
 
-    private static StepGuide guide(UnitSystem system) {
-        return StepGuide.of(Methods.perviousConcrete(), system, ZONE).withLimit(LIMIT, RING);
+    private static Duration tenths(long tenths) {
+        return Duration.ofMillis(100 * tenths);
     }
 
-    private static FieldBook book(Visit visit) {
-        Surface surface = Surface.of("HQ-A")
-                .withType(Surface.Type.PERVIOUS_CONCRETE)
-                .withArea(Reading.of("900", FieldUnit.SQUARE_METRE))
-                .withLocations(List.of(Location.of("A1")));
-        Site site = Site.of("HQ").withTimeZone(ZONE).withSurfaces(List.of(surface));
-        return FieldBook.empty()
-                .withSites(List.of(site))
-                .withRings(List.of(RING))
-                .withVisits(List.of(visit));
-    }
+    /** A crew at work. */
+    private static final class Crew {
 
-    private static Visit visit(LocationTest... tests) {
-        return Visit.of("V1", "HQ-A", DATE)
-                .withMethod("pervious-concrete")
-                .withPurpose(Visit.Purpose.TRAINING)
-                .withSwept(true)
-                .withStandingWater(false)
-                .withPotableWater(true)
-                .withWeather(Weather.of().withLastRainEnd(ClockTime.parse("2026-06-02T08:30")))
-                .withTests(List.of(tests));
-    }
-
-    private static LocationTest test(int number) {
-        return LocationTest.of("T" + number, "A1", "R1");
-    }
-
-    /** Tenths of a second after nine. */
-    private static Instant at(long tenths) {
-        return LocalDateTime.of(2026, 6, 3, 9, 0).atZone(ZONE).toInstant().plusMillis(100 * tenths);
-    }
-
-    private static ClockTime clock(Instant instant, Precision precision) {
-        LocalDateTime local = LocalDateTime.ofInstant(instant, ZONE);
-        boolean isMinute = precision == Precision.MINUTE;
-        return new ClockTime(isMinute ? local.withSecond(0).withNano(0) : local, precision, null);
-    }
-
-    private static WaterReading water(String kilograms) {
-        return WaterReading.weighed(Reading.of(kilograms, FieldUnit.KILOGRAM));
-    }
-
-    private static Reading<Time> tenths(long tenths) {
-        return Reading.of(BigDecimal.valueOf(tenths, 1), FieldUnit.SECOND);
-    }
-
-    /** A crew at work: what it does is written down as it happens. */
-    private static final class Day {
+        private static final int MOST_STEPS = 80;
 
         private final Random random;
-        private final Precision precision;
-        private final StepGuide guide;
+        private final FieldDay day;
         private final List<NextStep> steps = new ArrayList<>();
-        private final List<String> diary = new ArrayList<>();
-        private Visit visit = SimulatedDayTest.visit();
-        private Instant now;
-        private Instant begun = Instant.MIN;
         private Instant drains = Instant.MAX;
+        private Instant rains = Instant.MAX;
+        private boolean isBack;
 
-        Day(Random random, Precision precision, UnitSystem system) {
-            this.random = random;
-            this.precision = precision;
-            this.guide = guide(system);
-            this.now = at(-36_000 + random.nextInt(3600) * 10L);
+        Crew(long seed, Precision precision, UnitSystem weighed) {
+            random = new Random(seed);
+            boolean isNight = random.nextInt(5) == 0;
+            day = new FieldDay("08:00:00", precision, weighed).pass(tenths(random.nextInt(36_000)));
+            day.pass(Duration.ofMinutes(isNight ? 24 * 60 + 150 + random.nextInt(60) : 0));
+            if (random.nextInt(5) == 0) {
+                rains = day.now().plusSeconds(random.nextInt(3600));
+            }
         }
 
-        void walk() {
-            for (int i = 0; i < 60; i++) {
-                NextStep step = guide.next(visit, "A1", now);
+        void work() {
+            for (int i = 0; i < MOST_STEPS; i++) {
+                lookUp();
+                NextStep step = day.next();
                 steps.add(step);
-                diary.add(now + " " + step);
-                if (step instanceof NextStep.Done) {
+                if (step instanceof NextStep.Done && !isComingBack()) {
+                    spoilByRain();
                     return;
                 }
                 take(step);
             }
         }
 
+        /** Now and then another crew looks in at the same spot. */
+        private boolean isComingBack() {
+            boolean comes = !isBack && day.poured() != null && !isUnderWay() && random.nextInt(4) == 0;
+            if (comes) {
+                isBack = true;
+                day.comeBack();
+            }
+            return comes;
+        }
+
+        private boolean isUnderWay() {
+            return day.poured() != null && PouredSoFar.isUnderWay(day.poured());
+        }
+
+        private void spoilByRain() {
+            if (isUnderWay()) {
+                day.end(End.VOID);
+            }
+        }
+
         private void take(NextStep step) {
             if (step instanceof NextStep.NotYet wait) {
-                now = wait.until().plusSeconds(random.nextInt(600));
+                day.pass(Duration.between(day.now(), wait.until()).plusSeconds(random.nextInt(600)));
             } else if (step instanceof NextStep.PreWet preWet) {
-                pour(preWet.water(), true);
+                day.preWet(amount(preWet.water()));
+                begin();
             } else if (step instanceof NextStep.Start start) {
                 startOrMiss(start.water(), start.within().orElseThrow());
             } else if (step instanceof NextStep.Repeat repeat) {
                 startOrMiss(repeat.water(), repeat.within().orElseThrow());
             } else if (step instanceof NextStep.StopWaiting stop) {
-                end(End.STOPPED);
-                assertTrue(bound().compareTo(LIMIT) < 0, () -> bound() + " after " + stop);
-            } else {
+                day.end(End.STOPPED);
+                assertTrue(bound().compareTo(FieldDay.LIMIT) < 0, () -> bound() + " after " + stop);
+            } else if (step instanceof NextStep.Watch) {
                 watch();
             }
         }
 
         private InfiltrationRate bound() {
-            return RateEquation.asPublished().rate(RING, last()).figure().orElseThrow();
+            return RateEquation.asPublished()
+                    .rate(FieldDay.RING, day.poured())
+                    .figure()
+                    .orElseThrow();
         }
 
         /** In time, at the very last moment too, or so late that it is not done. */
         private void startOrMiss(Range<Mass> water, Duration within) {
-            long millis = within.toMillis();
-            boolean isLast = random.nextInt(4) == 0;
-            long taken = isLast ? millis / 100 * 100 : random.nextInt(1 + (int) millis * 3 / 2);
-            now = now.plusMillis(taken / 100 * 100);
-            if (taken <= millis) {
-                pour(water, false);
+            int left = (int) (within.toMillis() / 100);
+            int taken = random.nextInt(4) == 0 ? left : random.nextInt(1 + left * 3 / 2);
+            day.pass(tenths(taken));
+            if (taken <= left && rains.isAfter(day.now())) {
+                day.run(amount(water));
+                begin();
             }
         }
 
-        private void pour(Range<Mass> range, boolean isPreWet) {
+        private Reading<Mass> amount(Range<Mass> range) {
             Reading<Mass> mass = random.nextBoolean() ? range.lowest() : range.highest();
-            begun = now;
-            ClockTime start = clock(now, precision);
-            WaterReading water = WaterReading.weighed(Reading.of(mass.value().setScale(2), mass.unit()));
-            List<LocationTest> tests = new ArrayList<>(visit.tests());
-            if (isPreWet) {
-                tests.add(test(tests.size() + 1).withPreWet(PreWet.of(start, water, null, null)));
-            } else {
-                LocationTest test = tests.remove(tests.size() - 1);
-                List<TestRun> runs = new ArrayList<>(test.runs());
-                runs.add(TestRun.of(start, water, null, null));
-                tests.add(test.withRuns(runs));
+            return Reading.of(mass.value().setScale(2), mass.unit());
+        }
+
+        private void begin() {
+            drains = day.now().plusMillis(100L * (30 + random.nextInt(random.nextInt(3) == 0 ? 20_000 : 900)));
+        }
+
+        private void lookUp() {
+            if (!rains.isAfter(day.now())) {
+                day.rainBegins();
+                rains = Instant.MAX;
             }
-            visit = visit.withTests(tests);
-            drains = now.plusMillis(100L * (30 + random.nextInt(random.nextInt(3) == 0 ? 20_000 : 900)));
         }
 
         private void watch() {
-            Instant looked = now.plusSeconds(1 + random.nextInt(300));
-            boolean isOver = !drains.isAfter(looked);
-            now = isOver ? drains : looked;
-            if (isOver) {
-                end(random.nextInt(6) == 0 ? End.VOID : End.DRAINED);
-            } else if (random.nextInt(20) == 0) {
-                end(End.STOPPED);
+            Instant looked = day.now().plusSeconds(1 + random.nextInt(300));
+            Instant next = Stream.of(looked, drains, rains).min(Comparator.naturalOrder()).orElseThrow();
+            day.pass(Duration.between(day.now(), next));
+            if (next.equals(drains)) {
+                day.end(random.nextInt(6) == 0 ? End.VOID : End.DRAINED);
+            } else if (next.equals(looked) && random.nextInt(20) == 0) {
+                day.end(End.STOPPED);
             }
-        }
-
-        private Pouring last() {
-            LocationTest test = visit.tests().get(visit.tests().size() - 1);
-            return test.runs().isEmpty()
-                    ? test.preWet()
-                    : test.runs().get(test.runs().size() - 1);
-        }
-
-        private void end(End end) {
-            List<LocationTest> tests = new ArrayList<>(visit.tests());
-            LocationTest test = tests.remove(tests.size() - 1);
-            assertFalse(last().isVoid());
-            tests.add(ended(test, end));
-            visit = visit.withTests(tests);
-        }
-
-        private LocationTest ended(LocationTest test, End end) {
-            Reading<Time> elapsed = tenths(Duration.between(begun, now).toMillis() / 100);
-            if (test.runs().isEmpty()) {
-                return test.withPreWet(test.preWet().withElapsed(elapsed).withEnd(end));
-            }
-            List<TestRun> runs = new ArrayList<>(test.runs());
-            runs.add(runs.remove(runs.size() - 1).withElapsed(elapsed).withEnd(end));
-            return test.withRuns(runs);
         }
     }
 }

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.Event;
+import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Pouring.End;
 import dev.infiltration.field.PreWet;
@@ -192,7 +193,10 @@ class StepGuideTest {
     void rainIsWaitedFor() {
         Weather wet = Weather.of().withLastRainEnd(clock("08:00"));
         Instant dry = at("08:01:00").plus(Duration.ofHours(24));
-        assertEquals(new NextStep.NotYet(dry), next(visit().withWeather(wet), "09:00:00"));
+        NextStep step = next(visit().withWeather(wet), "09:00:00");
+        assertEquals(new NextStep.NotYet(dry.atZone(ZONE)), step);
+        assertEquals(
+                "Wait until 2026-06-04 08:01 (America/Chicago): the last rain is not long enough ago.", step.text());
         Visit tomorrow = visit().withWeather(wet).withDate(LocalDate.of(2026, 6, 4));
         assertInstanceOf(NextStep.PreWet.class, GUIDE.next(tomorrow, "A1", dry));
     }
@@ -204,6 +208,10 @@ class StepGuideTest {
         assertEquals(new Done(Done.Reason.RAIN), next(visit().withWeather(rain), "09:30:00"));
         PreWet rained = preWet("09:10:00", "30.0", End.DRAINED).withEvents(List.of(Event.of(Event.Kind.RAIN)));
         assertEquals(new Done(Done.Reason.RAIN), next(visit(test(rained)), "09:11:00"));
+        PreWet running = preWet("09:10:00", null, null);
+        assertEquals(new Done(Done.Reason.RAIN), next(visit(test(running)).withWeather(rain), "09:30:00"));
+        PreWet wetted = running.withEvents(List.of(Event.of(Event.Kind.RAIN)));
+        assertEquals(new Done(Done.Reason.RAIN), next(visit(test(wetted)), "09:11:00"));
     }
 
     @Test
@@ -220,6 +228,45 @@ class StepGuideTest {
         assertInstanceOf(NextStep.PreWet.class, next(night, "12:00:00"));
         assertEquals(new Done(Done.Reason.OTHER_DAY), next(night, "12:00:01"));
         assertInstanceOf(NextStep.PreWet.class, next(visit().withDate(null), "12:00:01"));
+        assertEquals(new Done(Done.Reason.OTHER_DAY), next(visit().withDate(LocalDate.MAX), "09:00:00"));
+    }
+
+    /** A run that starts after noon would not belong to the visit. */
+    @Test
+    void timeToStartEndsWithTheDay() {
+        Visit night = visit(test(preWet("11:58:30", "30.0", End.DRAINED))).withDate(LocalDate.of(2026, 6, 2));
+        NextStep.Start start = assertInstanceOf(NextStep.Start.class, next(night, "11:59:10"));
+        assertEquals(Optional.of(Duration.ofSeconds(50)), start.within());
+        Visit undated = night.withDate(null);
+        assertEquals(
+                Optional.of(Duration.ofSeconds(110)),
+                assertInstanceOf(NextStep.Start.class, next(undated, "11:59:10")).within());
+    }
+
+    @Test
+    void earlierVisitsOfTheDayCount() {
+        LocationTest morning = test(
+                preWet("09:10:00", "30.0", End.DRAINED),
+                run("09:11:00", "100.0", End.DRAINED),
+                run("09:14:00", "100.0", End.DRAINED));
+        Visit later = visit().withId("V2");
+        Visit earlier = visit(morning);
+        assertEquals(new Done(Done.Reason.RUNS_MADE), nextIn(later, earlier));
+        assertEquals(new Done(Done.Reason.RUNS_MADE), nextIn(earlier, earlier), "itself counts once");
+        assertInstanceOf(NextStep.PreWet.class, nextIn(later, earlier.withDate(LocalDate.of(2026, 6, 2))));
+        assertInstanceOf(NextStep.PreWet.class, nextIn(later, earlier.withSurface("HQ-B")));
+        assertInstanceOf(NextStep.PreWet.class, nextIn(later.withDate(null), earlier.withDate(null)));
+    }
+
+    private static NextStep nextIn(Visit visit, Visit other) {
+        FieldBook book = FieldBook.empty().withVisits(List.of(other));
+        return GUIDE.next(book, visit, "A1", at("09:30:00"));
+    }
+
+    @Test
+    void voidPouringOnStandingWaterChangesNothing() {
+        LocationTest test = test(preWet("09:10:00", "3600.0", End.STOPPED), run("10:15:00", "5.0", End.VOID));
+        assertEquals(new Done(Done.Reason.WATER_STANDS), next(visit(test), "10:20:00"));
     }
 
     @Test
