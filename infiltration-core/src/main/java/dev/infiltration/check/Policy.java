@@ -95,15 +95,16 @@ public final class Policy {
         new TreeMap<>(effects)
                 .forEach((rule, effect) ->
                         changes.add(rule + ": " + effect.map(Effect::toString).orElse("switched off")));
-        add(changes, Entry.RING_OUT_OF_ROUND, limits.outOfRound());
-        add(changes, Entry.RUN_PAIR_SPREAD, limits.pairSpread());
-        add(changes, Entry.RUN_PREWET_RATIO, limits.preWetRatio());
+        add(changes, Entry.RING_OUT_OF_ROUND.id(), limits.outOfRound());
+        add(changes, Entry.RUN_PAIR_SPREAD.id(), limits.pairSpread());
+        add(changes, Entry.RUN_PREWET_RATIO.id(), limits.preWetRatio());
+        add(changes, Rule.RING_PLACEMENT, limits.ringMismatch());
         return changes;
     }
 
-    private static void add(List<String> changes, Entry entry, @Nullable Object limit) {
+    private static void add(List<String> changes, String rule, @Nullable Object limit) {
         if (limit != null) {
-            changes.add(entry.id() + ": at most " + limit);
+            changes.add(rule + ": at most " + limit);
         }
     }
 

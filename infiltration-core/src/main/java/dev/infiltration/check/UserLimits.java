@@ -12,15 +12,18 @@ import org.jspecify.annotations.Nullable;
  * @param outOfRound  the largest spread of a ring's inside diameters; null: not judged
  * @param pairSpread  the largest ratio of two runs that follow each other, above 1; null: not judged
  * @param preWetRatio the largest ratio of the rates of prewetting and run, above 1; null: not judged
+ * @param ringMismatch the largest mismatch of the joints in a ring to those of the surface, to either side, as a share of the
+ *     surface's open share, above 0; null: not judged
  */
 public record UserLimits(
         @Nullable Reading<Length> outOfRound,
         @Nullable Double pairSpread,
-        @Nullable Double preWetRatio) {
+        @Nullable Double preWetRatio,
+        @Nullable Double ringMismatch) {
 
     /** {@return no limits} */
     public static UserLimits none() {
-        return new UserLimits(null, null, null);
+        return new UserLimits(null, null, null, null);
     }
 
     /**
@@ -29,7 +32,7 @@ public record UserLimits(
      * @param outOfRound the largest spread of a ring's inside diameters; null: not judged
      */
     public UserLimits withOutOfRound(@Nullable Reading<Length> outOfRound) {
-        return new UserLimits(outOfRound, pairSpread, preWetRatio);
+        return new UserLimits(outOfRound, pairSpread, preWetRatio, ringMismatch);
     }
 
     /**
@@ -38,7 +41,7 @@ public record UserLimits(
      * @param pairSpread the largest ratio of two runs that follow each other; null: not judged
      */
     public UserLimits withPairSpread(@Nullable Double pairSpread) {
-        return new UserLimits(outOfRound, pairSpread, preWetRatio);
+        return new UserLimits(outOfRound, pairSpread, preWetRatio, ringMismatch);
     }
 
     /**
@@ -47,6 +50,15 @@ public record UserLimits(
      * @param preWetRatio the largest ratio of their rates; null: not judged
      */
     public UserLimits withPreWetRatio(@Nullable Double preWetRatio) {
-        return new UserLimits(outOfRound, pairSpread, preWetRatio);
+        return new UserLimits(outOfRound, pairSpread, preWetRatio, ringMismatch);
+    }
+
+    /**
+     * {@return these limits with another mismatch of joints}, for the rule {@code test.ring-placement} of the planning package
+     *
+     * @param ringMismatch the largest mismatch to either side, 0.2 for a fifth; null: not judged
+     */
+    public UserLimits withRingMismatch(@Nullable Double ringMismatch) {
+        return new UserLimits(outOfRound, pairSpread, preWetRatio, ringMismatch);
     }
 }

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param location           id of the location on the surface of the visit
  * @param notTested          why no test was made, if none was
  * @param ring               id of the ring, required once the test was made
+ * @param ringOffset         where the middle of the ring lay in the pattern of the joints
  * @param surfaceTemperature temperature of the surface
  * @param waterTemperature   temperature of the water
  * @param clearSpacing       clear distance taped to the nearest other location tested
@@ -33,6 +34,7 @@ public record LocationTest(
         @NotEmpty @Nullable String location,
         @Nullable NotTested notTested,
         @Nullable String ring,
+        @Nullable Offset ringOffset,
         @Nullable Reading<Temperature> surfaceTemperature,
         @Nullable Reading<Temperature> waterTemperature,
         @Nullable Reading<Length> clearSpacing,
@@ -57,7 +59,8 @@ public record LocationTest(
      * @param ring     id of the ring, required once the test was made
      */
     public static LocationTest of(@Nullable String id, @Nullable String location, @Nullable String ring) {
-        return new LocationTest(id, location, null, ring, null, null, null, null, List.of(), List.of(), null, Map.of());
+        return new LocationTest(
+                id, location, null, ring, null, null, null, null, null, List.of(), List.of(), null, Map.of());
     }
 
     /**
@@ -71,6 +74,7 @@ public record LocationTest(
                 location,
                 notTested,
                 ring,
+                ringOffset,
                 surfaceTemperature,
                 waterTemperature,
                 clearSpacing,
@@ -92,6 +96,7 @@ public record LocationTest(
                 location,
                 notTested,
                 ring,
+                ringOffset,
                 surfaceTemperature,
                 waterTemperature,
                 clearSpacing,
@@ -113,6 +118,7 @@ public record LocationTest(
                 location,
                 notTested,
                 ring,
+                ringOffset,
                 surfaceTemperature,
                 waterTemperature,
                 clearSpacing,
@@ -134,6 +140,29 @@ public record LocationTest(
                 location,
                 notTested,
                 ring,
+                ringOffset,
+                surfaceTemperature,
+                waterTemperature,
+                clearSpacing,
+                preWet,
+                runs,
+                photos,
+                note,
+                extra);
+    }
+
+    /**
+     * {@return this record with another {@code ringOffset}}
+     *
+     * @param ringOffset where the middle of the ring lay in the pattern of the joints
+     */
+    public LocationTest withRingOffset(@Nullable Offset ringOffset) {
+        return new LocationTest(
+                id,
+                location,
+                notTested,
+                ring,
+                ringOffset,
                 surfaceTemperature,
                 waterTemperature,
                 clearSpacing,
@@ -155,6 +184,7 @@ public record LocationTest(
                 location,
                 notTested,
                 ring,
+                ringOffset,
                 surfaceTemperature,
                 waterTemperature,
                 clearSpacing,
@@ -176,6 +206,7 @@ public record LocationTest(
                 location,
                 notTested,
                 ring,
+                ringOffset,
                 surfaceTemperature,
                 waterTemperature,
                 clearSpacing,
@@ -197,6 +228,7 @@ public record LocationTest(
                 location,
                 notTested,
                 ring,
+                ringOffset,
                 surfaceTemperature,
                 waterTemperature,
                 clearSpacing,
@@ -218,6 +250,7 @@ public record LocationTest(
                 location,
                 notTested,
                 ring,
+                ringOffset,
                 surfaceTemperature,
                 waterTemperature,
                 clearSpacing,
@@ -239,6 +272,7 @@ public record LocationTest(
                 location,
                 notTested,
                 ring,
+                ringOffset,
                 surfaceTemperature,
                 waterTemperature,
                 clearSpacing,
@@ -260,6 +294,7 @@ public record LocationTest(
                 location,
                 notTested,
                 ring,
+                ringOffset,
                 surfaceTemperature,
                 waterTemperature,
                 clearSpacing,
@@ -281,6 +316,7 @@ public record LocationTest(
                 location,
                 notTested,
                 ring,
+                ringOffset,
                 surfaceTemperature,
                 waterTemperature,
                 clearSpacing,
@@ -302,6 +338,7 @@ public record LocationTest(
                 location,
                 notTested,
                 ring,
+                ringOffset,
                 surfaceTemperature,
                 waterTemperature,
                 clearSpacing,

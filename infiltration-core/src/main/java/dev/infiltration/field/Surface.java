@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param placedOn    the day it was placed
  * @param thickness   thickness of the pavement course
  * @param thicknessIs whether the thickness was measured or estimated
+ * @param joints      units and joints of a jointed surface
  * @param locations   the spots that tests may name
  * @param extra       the host's own values, kept and written back untouched
  */
@@ -33,6 +34,7 @@ public record Surface(
         @Nullable LocalDate placedOn,
         @Nullable Reading<Length> thickness,
         @Nullable ThicknessBasis thicknessIs,
+        @Nullable Joints joints,
         List<@Valid Location> locations,
         Map<String, Object> extra) {
 
@@ -48,7 +50,7 @@ public record Surface(
      * @param id identifies the surface in the book
      */
     public static Surface of(@Nullable String id) {
-        return new Surface(id, null, null, null, null, null, null, List.of(), Map.of());
+        return new Surface(id, null, null, null, null, null, null, null, List.of(), Map.of());
     }
 
     /**
@@ -57,7 +59,7 @@ public record Surface(
      * @param id identifies the surface in the book
      */
     public Surface withId(@Nullable String id) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, locations, extra);
+        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
     }
 
     /**
@@ -66,7 +68,7 @@ public record Surface(
      * @param type the family of pavement
      */
     public Surface withType(@Nullable Type type) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, locations, extra);
+        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
     }
 
     /**
@@ -75,7 +77,7 @@ public record Surface(
      * @param description unit type, laying pattern, joint filling, mix
      */
     public Surface withDescription(@Nullable String description) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, locations, extra);
+        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
     }
 
     /**
@@ -84,7 +86,7 @@ public record Surface(
      * @param area its area; the number of locations is counted by the system this is written in
      */
     public Surface withArea(@Nullable Reading<Area> area) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, locations, extra);
+        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
     }
 
     /**
@@ -93,7 +95,7 @@ public record Surface(
      * @param placedOn the day it was placed
      */
     public Surface withPlacedOn(@Nullable LocalDate placedOn) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, locations, extra);
+        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
     }
 
     /**
@@ -102,7 +104,7 @@ public record Surface(
      * @param thickness thickness of the pavement course
      */
     public Surface withThickness(@Nullable Reading<Length> thickness) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, locations, extra);
+        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
     }
 
     /**
@@ -111,7 +113,16 @@ public record Surface(
      * @param thicknessIs whether the thickness was measured or estimated
      */
     public Surface withThicknessIs(@Nullable ThicknessBasis thicknessIs) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, locations, extra);
+        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
+    }
+
+    /**
+     * {@return this record with another {@code joints}}
+     *
+     * @param joints units and joints of a jointed surface
+     */
+    public Surface withJoints(@Nullable Joints joints) {
+        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
     }
 
     /**
@@ -120,7 +131,7 @@ public record Surface(
      * @param locations the spots that tests may name
      */
     public Surface withLocations(List<Location> locations) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, locations, extra);
+        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
     }
 
     /**
@@ -129,7 +140,7 @@ public record Surface(
      * @param extra the host's own values, kept and written back untouched
      */
     public Surface withExtra(Map<String, Object> extra) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, locations, extra);
+        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
     }
 
     /** The family of pavement. */

@@ -2,10 +2,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
-import dev.infiltration.field.Word;
+import dev.infiltration.field.Joints;
+import dev.infiltration.field.Laying;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -18,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * JointPattern pattern = JointPattern.of(
- *         JointPattern.Laying.HERRINGBONE_45, Reading.of("200", FieldUnit.MILLIMETRE),
+ *         Laying.HERRINGBONE_45, Reading.of("200", FieldUnit.MILLIMETRE),
  *         Reading.of("100", FieldUnit.MILLIMETRE), Reading.of("5", FieldUnit.MILLIMETRE));
  * pattern.openShare();    // 0.0708…
  * }</pre>
@@ -85,6 +87,32 @@ public record JointPattern(
     }
 
     /**
+     * {@return the pattern that a field book holds; empty where a part of it is not recorded or out of its range}
+     *
+     * @param written what was written down; null where nothing was
+     */
+    public static Optional<JointPattern> of(@Nullable Joints written) {
+        if (written == null
+                || written.pattern() == null
+                || written.length() == null
+                || written.width() == null
+                || written.joint() == null) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(new JointPattern(
+                    written.pattern(),
+                    written.length(),
+                    written.width(),
+                    written.joint(),
+                    written.chamfer(),
+                    Voids.of(written.voids())));
+        } catch (IllegalArgumentException outOfRange) {
+            return Optional.empty();
+        }
+    }
+
+    /**
      * {@return this pattern with the chamfers of the units counted as open}
      *
      * @param width width of the chamfer in plan, less than half a unit
@@ -144,27 +172,6 @@ public record JointPattern(
         }
     }
 
-    /** How units are laid. */
-    public enum Laying implements Word {
-        /** Straight joints both ways. */
-        STACK,
-        /** Rows shifted by half a unit. */
-        RUNNING_BOND,
-        /** Herringbone, the units along and across the x axis. */
-        HERRINGBONE_90,
-        /** Herringbone, the x axis 45° anticlockwise from the length of the unit at the datum. */
-        HERRINGBONE_45,
-        /**
-         * Square blocks of units side by side, turned by a right angle from block to block: as many units as come nearest
-         * to a square, in the middle of the block; where they do not make a square, the joints round the block are wider.
-         */
-        BASKET_WEAVE,
-        /** Regular hexagons, two flats across the x axis. */
-        HEXAGONAL,
-        /** Slabs with voids, in straight rows. */
-        GRID
-    }
-
     /**
      * The voids in a grid's slab: rectangles, evenly spread.
      *
@@ -187,6 +194,18 @@ public record JointPattern(
             require(across >= 1 && across <= MOST, "across", across);
             require(length.isPositive(), "length", length);
             require(width.isPositive(), "width", width);
+        }
+
+        private static @Nullable Voids of(Joints.@Nullable Voids written) {
+            if (written == null) {
+                return null;
+            }
+            boolean isWhole = written.along() != null
+                    && written.across() != null
+                    && written.length() != null
+                    && written.width() != null;
+            require(isWhole, "voids", written);
+            return new Voids(written.along(), written.across(), written.length(), written.width());
         }
 
         boolean fit(Reading<Length> slabLength, Reading<Length> slabWidth) {

@@ -4,11 +4,13 @@ package dev.infiltration.plan;
 
 import static dev.infiltration.plan.JointPattern.millimetres;
 
-import dev.infiltration.plan.JointPattern.Laying;
+import dev.infiltration.field.Laying;
+import dev.infiltration.field.Ring;
 import dev.infiltration.plan.OffsetSearch.Point;
 import dev.infiltration.units.Reading;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import javax.measure.quantity.Length;
@@ -67,6 +69,17 @@ public final class JointsInRing {
             throw new IllegalArgumentException("insideDiameter: expected above 0 to 10 m, got " + insideDiameter);
         }
         return new JointsInRing(pattern, diameter / 2);
+    }
+
+    /** {@return the joints of a pattern in a ring of the field book; empty where its diameter is unknown or out of range} */
+    static Optional<JointsInRing> of(JointPattern pattern, Ring ring) {
+        double diameter = ring.diametersInUse().stream()
+                .mapToDouble(JointPattern::millimetres)
+                .average()
+                .orElse(0);
+        return ring.isUsable() && diameter <= LONGEST
+                ? Optional.of(new JointsInRing(pattern, diameter / 2))
+                : Optional.empty();
     }
 
     /**

@@ -7,9 +7,10 @@ import dev.infiltration.check.Effect;
 import dev.infiltration.check.Remark;
 import dev.infiltration.check.Rule;
 import dev.infiltration.check.TestAt;
+import dev.infiltration.check.UserLimits;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How well a ring at one place in a pattern stands for the pattern.
@@ -20,8 +21,8 @@ import java.util.function.Function;
  */
 public record RingPlacement(RingOffset offset, double openShare, double patternShare) {
 
-    /** The id of the rule that {@link #rule} makes. */
-    public static final String RULE = "plan.ring-placement";
+    /** The id of {@link #rule}. */
+    public static final String RULE = "test.ring-placement";
 
     /**
      * {@return by how much the ring's share differs from the pattern's, relative to the pattern's}: +0.2 where the ring
@@ -34,24 +35,43 @@ public record RingPlacement(RingOffset offset, double openShare, double patternS
     }
 
     /**
-     * {@return a rule that cautions where a ring misrepresents its pattern}, for a checker to take in
+     * {@return how the ring of a test stood for the joints of its surface}; empty where joints, offset or ring are not recorded,
+     * or not so that they can stand
      *
-     * @param threshold  the largest mismatch to either side that is let pass, above 0: the user's, no method states one
-     * @param placements where the ring of a test lay; empty where that is not recorded, which the rule says nothing of
-     * @throws IllegalArgumentException if the threshold is not above 0
+     * @param test the test
      */
-    public static Rule rule(double threshold, Function<TestAt, Optional<RingPlacement>> placements) {
-        if (!(threshold > 0)) {
-            throw new IllegalArgumentException("threshold: expected above 0, got " + threshold);
+    public static Optional<RingPlacement> of(TestAt test) {
+        return RingOffset.of(test.test().ringOffset()).flatMap(offset -> joints(test)
+                .map(joints -> joints.at(offset)));
+    }
+
+    private static Optional<JointsInRing> joints(TestAt test) {
+        return test.visit()
+                .surface()
+                .flatMap(surface -> JointPattern.of(surface.surface().joints()))
+                .flatMap(pattern -> test.ring().flatMap(ring -> JointsInRing.of(pattern, ring)));
+    }
+
+    /**
+     * {@return the rule {@value #RULE}, for a checker to take in}: it cautions where the recorded offset of a ring
+     * misrepresents the joints of its surface by more than the user allows, and says nothing where the user set no limit
+     *
+     * @param limits the user's limits; no method states one for this
+     * @throws IllegalArgumentException if the limit is set and not above 0
+     */
+    public static Rule rule(UserLimits limits) {
+        @Nullable Double most = limits.ringMismatch();
+        if (most != null && !(most > 0)) {
+            throw new IllegalArgumentException("ringMismatch: expected above 0, got " + most);
         }
-        return Rule.onTest(
-                        RULE,
-                        Effect.CAUTION,
-                        test -> placements
-                                .apply(test)
-                                .filter(placement -> Math.abs(placement.mismatch()) > threshold)
-                                .map(placement -> placement.remark(threshold)))
+        return Rule.onTest(RULE, Effect.CAUTION, test -> most == null ? Optional.empty() : remark(test, most))
                 .withBias(Bias.EITHER);
+    }
+
+    private static Optional<Remark> remark(TestAt test, double most) {
+        return of(test)
+                .filter(placement -> Math.abs(placement.mismatch()) > most)
+                .map(placement -> placement.remark(most));
     }
 
     private Remark remark(double threshold) {

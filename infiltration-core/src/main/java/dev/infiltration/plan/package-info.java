@@ -8,7 +8,7 @@
  *
  * <pre>{@code
  * JointPattern pattern = JointPattern.of(
- *         JointPattern.Laying.RUNNING_BOND, Reading.of("200", FieldUnit.MILLIMETRE),
+ *         Laying.RUNNING_BOND, Reading.of("200", FieldUnit.MILLIMETRE),
  *         Reading.of("100", FieldUnit.MILLIMETRE), Reading.of("5", FieldUnit.MILLIMETRE));
  * JointsInRing joints = JointsInRing.of(pattern, Reading.of("300", FieldUnit.MILLIMETRE));
  * double off = joints.worst().mismatch();

@@ -128,6 +128,13 @@ class RulesPageTest {
 
     private static final String METHODS = """
 
+            ## Beside the catalogue
+
+            `test.ring-placement` (CAUTION, EITHER): the joints inside the ring stand for those of the surface within the user's limit,
+            judged where the book has `joints` of the surface and `ringOffset` of the test. No method states such a limit, so without
+            `UserLimits.withRingMismatch` it says nothing. It lives with the plan of a visit ([planning.md](planning.md)); a checker takes
+            it in by `withRule(RingPlacement.rule(limits))`.
+
             ## Limits of the built-in methods
 
             A reading is judged by the limits of the unit system it was written in; bounds are included; comparison is by exact

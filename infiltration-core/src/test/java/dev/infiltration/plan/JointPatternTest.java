@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.infiltration.plan.JointPattern.Laying;
+import dev.infiltration.field.Laying;
 import dev.infiltration.plan.JointPattern.Voids;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

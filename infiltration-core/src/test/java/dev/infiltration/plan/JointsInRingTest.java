@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.infiltration.plan.JointPattern.Laying;
+import dev.infiltration.field.Laying;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;

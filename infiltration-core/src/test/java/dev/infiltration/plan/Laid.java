@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
-import dev.infiltration.plan.JointPattern.Laying;
+import dev.infiltration.field.Laying;
 import dev.infiltration.plan.JointPattern.Voids;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;

@@ -5,7 +5,7 @@ package dev.infiltration.plan;
 import static dev.infiltration.plan.Laid.mm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import dev.infiltration.plan.JointPattern.Laying;
+import dev.infiltration.field.Laying;
 import dev.infiltration.plan.OffsetSearch.Point;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -6,7 +6,7 @@ import static dev.infiltration.plan.Laid.mm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.infiltration.plan.JointPattern.Laying;
+import dev.infiltration.field.Laying;
 import java.io.StringReader;
 import java.util.List;
 import java.util.stream.IntStream;

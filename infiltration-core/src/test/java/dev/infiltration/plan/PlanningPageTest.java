@@ -5,17 +5,21 @@ package dev.infiltration.plan;
 import static dev.infiltration.plan.Laid.mm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.infiltration.exchange.FieldBookJson;
 import dev.infiltration.field.ClockTime;
+import dev.infiltration.field.FieldBook;
+import dev.infiltration.field.Joints;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Pouring.End;
 import dev.infiltration.field.PreWet;
+import dev.infiltration.field.ReadBook;
 import dev.infiltration.field.Ring;
 import dev.infiltration.field.Surface;
 import dev.infiltration.field.TestRun;
 import dev.infiltration.field.Visit;
 import dev.infiltration.field.WaterReading;
 import dev.infiltration.method.Methods;
-import dev.infiltration.plan.JointPattern.Laying;
+import dev.infiltration.field.Laying;
 import dev.infiltration.plan.JointPattern.Voids;
 import dev.infiltration.plan.LocationDraw.Zone;
 import dev.infiltration.units.FieldUnit;
@@ -132,6 +136,26 @@ class PlanningPageTest {
                 best.x(),
                 best.y(),
                 100 * slipped);
+    }
+
+    /** The keys shown are read, and speak of a pattern and a place in it. */
+    @Test
+    void keysAreThoseOfTheFieldBook() throws IOException {
+        String page = Files.readString(PAGE);
+        String shown = page.substring(page.indexOf("```jsonc\n") + 9);
+        String keys = shown.substring(0, shown.indexOf("```")).replaceAll("(?m)//.*$", "");
+        String surfaces = keys.substring(0, keys.indexOf("\"tests\""));
+        ReadBook read = FieldBookJson.withDefaults()
+                .read("{\"format\": \"infiltration-field-book/1\", \"sites\": [{\"id\": \"HQ\", " + surfaces
+                        + "}], \"visits\": [{\"id\": \"V1\", " + keys.substring(surfaces.length()) + "}]}");
+        assertEquals(List.of(), read.problems());
+        FieldBook book = read.book().orElseThrow();
+        Joints joints = book.sites().get(0).surfaces().get(0).joints();
+        assertEquals(Laying.HERRINGBONE_90, joints.pattern());
+        assertEquals(4, joints.voids().across());
+        assertEquals(
+                new RingOffset(40, -15, 30),
+                RingOffset.of(book.visits().get(0).tests().get(0).ringOffset()).orElseThrow());
     }
 
     @Test

@@ -2,9 +2,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.examples;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.infiltration.check.Checker;
+import dev.infiltration.check.Policy;
+import dev.infiltration.check.UserLimits;
+import dev.infiltration.exchange.FieldBookJson;
 import dev.infiltration.exchange.PlanJson;
+import dev.infiltration.field.ReadBook;
 import dev.infiltration.field.Surface;
 import dev.infiltration.method.Methods;
 import dev.infiltration.plan.DryWindow;
@@ -13,7 +19,9 @@ import dev.infiltration.plan.LocationDraw;
 import dev.infiltration.plan.LocationDraw.Zone;
 import dev.infiltration.plan.Outline;
 import dev.infiltration.plan.RainRecord;
+import dev.infiltration.plan.RingPlacement;
 import dev.infiltration.plan.VisitPlan;
+import dev.infiltration.review.Review;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
@@ -77,8 +85,23 @@ class PlanningTest {
         assertTrue(plan.get(1).contains("\"firstStart\": \"2026-06-03T07:00:00Z\""), plan.get(1));
     }
 
+    private static Checker ringPlacement() {
+        // begin
+        Policy policy = Policy.asWritten().withLimits(UserLimits.none().withRingMismatch(0.2));
+        Checker checker = Checker.withDefaults().withPolicy(policy).withRule(RingPlacement.rule(policy.limits()));
+        // end
+        return checker;
+    }
+
     @Test
-    void snippetStandsOnThePage() throws IOException {
-        Snippets.assertStandsAlike(PAGE, HERE);
+    void ringPlacementIsTakenIn() throws IOException {
+        ReadBook read = FieldBookJson.withDefaults().read(Path.of("demo", "harrow-quay.json"));
+        Review review = Review.of(read, ringPlacement());
+        assertEquals(List.of("test.ring-placement: at most 0.2"), review.policyChanges());
+    }
+
+    @Test
+    void snippetsStandOnThePage() throws IOException {
+        Snippets.assertAllStandAlike(PAGE, HERE);
     }
 }

@@ -41,6 +41,17 @@ public final class Snippets {
                 .toList();
     }
 
+    /** Sees that the snippets of a page are the code between each {@code // begin} and {@code // end} of a test, in order. */
+    static void assertAllStandAlike(Path page, Path test) throws IOException {
+        List<String> shown = all(page, "java").stream().map(Snippets::plain).toList();
+        List<String> run = Arrays.stream(Files.readString(test).split("// begin\n"))
+                .skip(1)
+                .map(block -> plain(block.substring(0, block.indexOf("        // end"))))
+                .toList();
+        assertEquals(shown, run);
+        assertFalse(shown.isEmpty());
+    }
+
     /** Line breaks are the formatter's. */
     private static String plain(String code) {
         return code.replaceAll("\\s+", "");
