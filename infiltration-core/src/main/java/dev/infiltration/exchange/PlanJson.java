@@ -5,9 +5,11 @@ package dev.infiltration.exchange;
 
 import dev.infiltration.exchange.text.Output;
 import dev.infiltration.field.Location;
-import dev.infiltration.plan.LocationDraw;
+import dev.infiltration.plan.JointsInRing;
+import dev.infiltration.plan.RingPlacement;
 import dev.infiltration.plan.SpotPlan;
 import dev.infiltration.plan.VisitPlan;
+import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
 import java.io.IOException;
@@ -18,6 +20,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.Duration;
 import java.util.List;
+import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 
@@ -28,6 +31,9 @@ import tools.jackson.core.JsonGenerator;
  * in L/min to six digits. What the plan cannot tell is absent.
  */
 public final class PlanJson {
+
+    /** How closely a ring is taken to be set. */
+    private static final Reading<Length> SLIP = Reading.of("10", FieldUnit.MILLIMETRE);
 
     private static final MathContext DIGITS = new MathContext(6);
 
@@ -69,14 +75,16 @@ public final class PlanJson {
         method(plan);
         amount("area", plan.surface().area());
         plan.locationCount().ifPresent(count -> json.writeNumberProperty("locationCount", count));
-        plan.locations().ifPresent(this::locations);
+        locations(plan);
         window(plan);
         json.writeNumberProperty("runs", plan.runs());
+        time("setUp", plan.setUp());
         amount("waterPerLocation", plan.waterPerLocation());
         amount("waterInAll", plan.waterInAll().orElse(null));
         rate("lowest", plan, plan.expected().lowest());
         rate("likely", plan, plan.expected().likely());
         rate("highest", plan, plan.expected().highest());
+        plan.joints().ifPresent(this::ring);
         texts("cautions", plan.cautions());
         texts("equipment", plan.equipment());
         texts("steps", plan.steps());
@@ -91,11 +99,14 @@ public final class PlanJson {
         json.writeEndObject();
     }
 
-    private void locations(LocationDraw.Drawn drawn) {
-        json.writeArrayPropertyStart("locations");
-        drawn.locations().forEach(this::location);
-        json.writeEndArray();
-        json.writeNumberProperty("missing", drawn.missing());
+    private void locations(VisitPlan plan) {
+        if (!plan.locations().isEmpty()) {
+            json.writeArrayPropertyStart("locations");
+            plan.locations().forEach(this::location);
+            json.writeEndArray();
+            json.writeNumberProperty("missing", plan.missing());
+        }
+        plan.drawn().ifPresent(drawn -> json.writeNumberProperty("seed", drawn.seed()));
     }
 
     private void location(Location location) {
@@ -122,6 +133,24 @@ public final class PlanJson {
         time("run", spot.runTime());
         time("location", plan.timePerLocation(rate));
         plan.timeOnSite(rate).ifPresent(time -> time("site", time));
+        json.writeEndObject();
+    }
+
+    private void ring(JointsInRing joints) {
+        json.writeObjectPropertyStart("ringOnJoints");
+        placement("best", joints.best(SLIP).get(0));
+        amount("slip", SLIP);
+        placement("blindly", joints.worst());
+        json.writeEndObject();
+    }
+
+    private void placement(String name, RingPlacement placement) {
+        json.writeObjectPropertyStart(name);
+        figure("x", placement.offset().x(), "mm");
+        figure("y", placement.offset().y(), "mm");
+        figure("openShare", placement.openShare(), "1");
+        figure("patternShare", placement.patternShare(), "1");
+        figure("mismatch", placement.mismatch(), "1");
         json.writeEndObject();
     }
 

@@ -71,8 +71,13 @@ public final class JointsInRing {
         return new JointsInRing(pattern, diameter / 2);
     }
 
-    /** {@return the joints of a pattern in a ring of the field book; empty where its diameter is unknown or out of range} */
-    static Optional<JointsInRing> of(JointPattern pattern, Ring ring) {
+    /**
+     * {@return the joints of a pattern in a ring of the field book; empty where its diameter is unknown or out of range}
+     *
+     * @param pattern the pattern
+     * @param ring    the ring, of several diameters their mean
+     */
+    public static Optional<JointsInRing> of(JointPattern pattern, Ring ring) {
         double diameter = ring.diametersInUse().stream()
                 .mapToDouble(JointPattern::millimetres)
                 .average()

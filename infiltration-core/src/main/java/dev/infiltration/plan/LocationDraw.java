@@ -71,8 +71,9 @@ public final class LocationDraw {
      *
      * @param locations the locations, zone by zone
      * @param missing   how many more were asked for that the tries found no room for
+     * @param seed      the seed that they were drawn with
      */
-    public record Drawn(List<Location> locations, int missing) {
+    public record Drawn(List<Location> locations, int missing, long seed) {
 
         /** Copies the list. */
         public Drawn {
@@ -140,7 +141,7 @@ public final class LocationDraw {
                 place(zone, drawn, random).ifPresent(drawn::add);
             }
         }
-        return new Drawn(drawn, count - drawn.size());
+        return new Drawn(drawn, count - drawn.size(), seed);
     }
 
     /** Cuts the number by cumulated shares, all cuts moved by the same random part of one. */

@@ -4,18 +4,28 @@ package dev.infiltration.plan;
 
 import dev.infiltration.field.Location;
 import dev.infiltration.field.Surface;
+import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
+import dev.infiltration.units.Reading;
 import java.time.Duration;
+import java.time.Instant;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
 /** A plan as plain text: cautions first, then what, where, when and how. */
 final class PlanText {
 
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+
     private static final double LITRES_PER_GALLON = 3.785411784;
+
+    /** How closely a ring is taken to be set. */
+    static final Reading<Length> SLIP = Reading.of("10", FieldUnit.MILLIMETRE);
 
     /** Shorter times are told in seconds. */
     private static final long SHORT_MINUTES = 5;
@@ -33,6 +43,7 @@ final class PlanText {
         text.list("Beware", plan.cautions());
         text.locations();
         text.amounts();
+        plan.joints().ifPresent(text::ring);
         text.list("Take along", plan.equipment());
         text.list("At each location", plan.steps());
         return String.join("\n", text.lines) + "\n";
@@ -46,8 +57,13 @@ final class PlanText {
         add(
                 "Start: %s",
                 plan.window()
-                        .map(window -> "from " + window.firstStart() + " to " + window.lastStart())
+                        .map(window -> "from " + clock(window.firstStart()) + " to " + clock(window.lastStart()) + " ("
+                                + plan.zone() + ")")
                         .orElse("no dry time found or looked for"));
+    }
+
+    private String clock(Instant instant) {
+        return CLOCK.format(instant.atZone(plan.zone()));
     }
 
     private void locations() {
@@ -55,17 +71,20 @@ final class PlanText {
                 ? String.valueOf(plan.locationCount().getAsLong())
                 : "not known without the area";
         add("");
-        add("Locations: %s, %s", count, plan.method().locationCount().basis());
-        plan.locations().ifPresent(drawn -> {
-            drawn.locations().forEach(this::location);
-            if (drawn.missing() > 0) {
-                add("  no room was found for %d more", drawn.missing());
-            }
-        });
+        add("Locations: %s, %s", count, plan.countBasis());
+        plan.locations().forEach(this::location);
+        if (plan.missing() > 0) {
+            String why = plan.drawn().isPresent() ? "no room was found for %d more" : "%d more to choose";
+            add("  " + why, plan.missing());
+        }
+        plan.drawn().ifPresent(drawn -> add("  drawn with seed %d", drawn.seed()));
     }
 
     private void location(Location location) {
-        add("  %s: x %s, y %s, %s", location.id(), location.x(), location.y(), or(location.zone(), "no zone"));
+        String place = location.x() == null || location.y() == null
+                ? "place not recorded"
+                : "x " + location.x() + ", y " + location.y();
+        add("  %s: %s, %s", or(location.id(), "without id"), place, or(location.zone(), "no zone"));
     }
 
     private void amounts() {
@@ -78,10 +97,25 @@ final class PlanText {
         add("Pour to hold the head: %s", spread(rate -> pour(plan.spot(rate).pourLitresPerMinute())));
         add("Prewetting takes: %s", spread(rate -> time(plan.spot(rate).preWetTime())));
         add("Run takes: %s", spread(rate -> time(plan.spot(rate).runTime())));
+        add("Moving, sealing and cleaning up: %s", plan.setUp().isZero() ? "not counted" : time(plan.setUp()));
         add("Location takes: %s", spread(rate -> time(plan.timePerLocation(rate))));
         add(
                 "Time on site: %s",
                 spread(rate -> plan.timeOnSite(rate).map(PlanText::time).orElse("not known")));
+    }
+
+    private void ring(JointsInRing joints) {
+        RingPlacement best = joints.best(SLIP).get(0);
+        add("");
+        add("Ring of %s on the joints, from the middle of a unit that lies along x:", plan.ring());
+        add(
+                "  best at x %.0f mm, y %.0f mm, set to %s: %.1f %% open in the ring, %.1f %% in the pattern",
+                best.offset().x(),
+                best.offset().y(),
+                SLIP,
+                100 * best.openShare(),
+                100 * best.patternShare());
+        add("  placed blindly, off by up to %+.0f %%", 100 * joints.worst().mismatch());
     }
 
     /** {@return a figure at the likely rate, and at the bounds where they differ} */

@@ -13,7 +13,10 @@ import org.jspecify.annotations.Nullable;
 /** What a plan says in words, its numbers taken from the method. All of it common practice unless the method says more. */
 final class PlanWords {
 
-    static final List<String> CAUTIONS = List.of(
+    private PlanWords() {}
+
+    static List<String> cautions(VisitPlan plan) {
+        return List.of(
             "Traffic: close the bays, set up traffic control by local rules, wear high-visibility clothing, and mind "
                     + "reversing vehicles: a kneeling person is not seen in a mirror.",
             "Do not work alone where vehicles move; agree who watches while the other reads.",
@@ -21,15 +24,15 @@ final class PlanWords {
             "Lightning: stop and leave open ground when thunder is heard.",
             "Heat: shade, water and breaks; kneel on a board or pads, a dark surface burns.",
             "Dust from brooming a dry surface: wet it only outside the test spots, stand upwind, wear a mask.",
-            "Lifting: a vessel of water for one run weighs about 20 kg (44 lb) with its bucket: split it over two, and mind "
-                    + "the total load of the vehicle.",
+            "Lifting: " + plan.heaviestRun() + " of water for one run, and the bucket: split it over two vessels, and mind the "
+                    + "total load of the vehicle"
+                    + plan.waterInAll().map(all -> ", " + all + " of water alone").orElse("") + ".",
             "Trips: keep hoses, vessels and the ring off walkways.",
             "Buckets of water left standing drown small children: empty or cover them.",
             "Ice: near freezing, water poured runs off and freezes; grit it or wait for a warmer day.",
             "Local codes, the latest licensed edition of the standard and the engineer of record govern. Nobody hurries "
                     + "in traffic for a time limit: a missed one costs one prewetting.");
-
-    private PlanWords() {}
+    }
 
     static List<String> equipment(VisitPlan plan) {
         TestMethod method = plan.method();

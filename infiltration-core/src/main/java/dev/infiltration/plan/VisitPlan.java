@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
+import dev.infiltration.field.Location;
 import dev.infiltration.field.Surface;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.FieldUnit;
@@ -10,6 +11,7 @@ import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -35,28 +37,21 @@ import org.jspecify.annotations.Nullable;
  */
 public final class VisitPlan {
 
+    private static final Reading<Length> LONGEST = Reading.of("10", FieldUnit.METRE);
+
     private final TestMethod method;
     private final Surface surface;
     private final ExpectedRate expected;
-    private final Choices choices;
+    private final PlanChoices choices;
 
-    /** What the planner may choose beyond method, surface and rate. */
-    private record Choices(
-            @Nullable Reading<Length> ring,
-            @Nullable Integer locations,
-            int runs,
-            Duration setUp,
-            LocationDraw.@Nullable Drawn drawn,
-            @Nullable DryWindow window) {}
-
-    private VisitPlan(TestMethod method, Surface surface, ExpectedRate expected, Choices choices) {
+    private VisitPlan(TestMethod method, Surface surface, ExpectedRate expected, PlanChoices choices) {
         this.method = Objects.requireNonNull(method, "method");
         this.surface = Objects.requireNonNull(surface, "surface");
         this.expected = Objects.requireNonNull(expected, "expected");
         this.choices = choices;
     }
 
-    private VisitPlan with(Choices other) {
+    private VisitPlan with(PlanChoices other) {
         return new VisitPlan(method, surface, expected, other);
     }
 
@@ -68,20 +63,19 @@ public final class VisitPlan {
      * @param expected the rate to be ready for
      */
     public static VisitPlan of(TestMethod method, Surface surface, ExpectedRate expected) {
-        int runs = method.runsPerDay();
-        return new VisitPlan(method, surface, expected, new Choices(null, null, runs, Duration.ZERO, null, null));
+        return new VisitPlan(method, surface, expected, PlanChoices.of(method.runsPerDay()));
     }
 
     /**
      * {@return this plan for a ring}; without one, the method's nominal diameter counts
      *
-     * @param insideDiameter inside diameter, above 0
-     * @throws IllegalArgumentException if it is not above 0
+     * @param insideDiameter inside diameter, above 0 and at most 10 m
+     * @throws IllegalArgumentException if it is out of its range
      */
     public VisitPlan withRing(Reading<Length> insideDiameter) {
-        require(insideDiameter.isPositive(), "insideDiameter", insideDiameter);
-        Choices c = choices;
-        return with(new Choices(insideDiameter, c.locations, c.runs, c.setUp, c.drawn, c.window));
+        boolean isRing = insideDiameter.isPositive() && insideDiameter.compareAmount(LONGEST) <= 0;
+        require(isRing, "insideDiameter", insideDiameter);
+        return with(choices.withRing(insideDiameter));
     }
 
     /**
@@ -92,8 +86,7 @@ public final class VisitPlan {
      */
     public VisitPlan withRequestedLocations(int locations) {
         require(locations >= 1, "locations", locations);
-        Choices c = choices;
-        return with(new Choices(c.ring, locations, c.runs, c.setUp, c.drawn, c.window));
+        return with(choices.withCount(locations));
     }
 
     /**
@@ -104,8 +97,7 @@ public final class VisitPlan {
      */
     public VisitPlan withRuns(int runs) {
         require(runs >= 1 && runs <= method.runsPerDay(), "runs", runs);
-        Choices c = choices;
-        return with(new Choices(c.ring, c.locations, runs, c.setUp, c.drawn, c.window));
+        return with(choices.withRuns(runs));
     }
 
     /**
@@ -116,8 +108,7 @@ public final class VisitPlan {
      */
     public VisitPlan withSetUp(Duration setUp) {
         require(!setUp.isNegative(), "setUp", setUp);
-        Choices c = choices;
-        return with(new Choices(c.ring, c.locations, c.runs, setUp, c.drawn, c.window));
+        return with(choices.withSetUp(setUp));
     }
 
     /**
@@ -126,8 +117,40 @@ public final class VisitPlan {
      * @param drawn locations as they were drawn
      */
     public VisitPlan withLocations(LocationDraw.Drawn drawn) {
-        Choices c = choices;
-        return with(new Choices(c.ring, c.locations, c.runs, c.setUp, Objects.requireNonNull(drawn), c.window));
+        return with(choices.withDrawn(drawn));
+    }
+
+    /**
+     * {@return this plan with as many locations as it counts, drawn anew}: as far apart as the method asks, clear of edges
+     *
+     * @param zones where to draw, at least one, all in the same unit
+     * @param seed  the seed, told by the plan
+     * @throws IllegalArgumentException if there is no zone or their units differ
+     */
+    public VisitPlan withDraw(List<LocationDraw.Zone> zones, long seed) {
+        @Nullable Reading<Length> clear = method.clearSpacing().in(system()).lowest();
+        LocationDraw draw = LocationDraw.of(zones).withRing(ring());
+        draw = clear == null ? draw : draw.withClearDistance(clear);
+        long count = Math.min(locationCount().orElse(0), Integer.MAX_VALUE);
+        return withLocations(draw.draw((int) count, seed));
+    }
+
+    /**
+     * {@return this plan with locations on record}, fixed spots that were tested before or a planner's own choice
+     *
+     * @param locations the locations
+     */
+    public VisitPlan withLocations(List<Location> locations) {
+        return with(choices.withLocations(locations));
+    }
+
+    /**
+     * {@return this plan telling times by the clock of the site}; without it, by UTC
+     *
+     * @param zone the site's time zone
+     */
+    public VisitPlan withZone(ZoneId zone) {
+        return with(choices.withZone(Objects.requireNonNull(zone, "zone")));
     }
 
     /**
@@ -136,8 +159,7 @@ public final class VisitPlan {
      * @param window the window that a record of rain shows
      */
     public VisitPlan withWindow(DryWindow window) {
-        Choices c = choices;
-        return with(new Choices(c.ring, c.locations, c.runs, c.setUp, c.drawn, Objects.requireNonNull(window)));
+        return with(choices.withWindow(Objects.requireNonNull(window, "window")));
     }
 
     /** {@return the method} */
@@ -163,29 +185,60 @@ public final class VisitPlan {
 
     /** {@return how many locations: those asked for, else the method's; empty where that rests on an unknown area} */
     public OptionalLong locationCount() {
-        return choices.locations == null
+        return choices.count() == null
                 ? method.locationCount().of(surface.area())
-                : OptionalLong.of(choices.locations);
+                : OptionalLong.of(choices.count());
     }
 
-    /** {@return the locations as they were drawn} */
-    public Optional<LocationDraw.Drawn> locations() {
-        return Optional.ofNullable(choices.drawn);
+    /** {@return where the number of locations comes from} */
+    String countBasis() {
+        return choices.count() == null ? method.locationCount().basis().toString() : "as asked for";
+    }
+
+    /** {@return where to test: locations drawn or on record, none where neither was handed in} */
+    public List<Location> locations() {
+        return choices.locations();
+    }
+
+    /** {@return how the locations were drawn; empty where they were not} */
+    public Optional<LocationDraw.Drawn> drawn() {
+        return Optional.ofNullable(choices.drawn());
+    }
+
+    /** {@return how many locations are still to be chosen; 0 where that is not known} */
+    public long missing() {
+        long notDrawn = drawn().map(LocationDraw.Drawn::missing).orElse(0);
+        return Math.max(notDrawn, locationCount().orElse(0) - locations().size());
+    }
+
+    /** {@return the clock that times are told by} */
+    public ZoneId zone() {
+        return choices.zone();
+    }
+
+    /** {@return the time a location takes beside the pouring} */
+    public Duration setUp() {
+        return choices.setUp();
     }
 
     /** {@return the time in which the visit may start} */
     public Optional<DryWindow> window() {
-        return Optional.ofNullable(choices.window);
+        return Optional.ofNullable(choices.window());
     }
 
     /** {@return how many runs are planned at a location} */
     public int runs() {
-        return choices.runs;
+        return choices.runs();
     }
 
     /** {@return the inside diameter that is planned with} */
     public Reading<Length> ring() {
-        return choices.ring == null ? SpotPlan.middle(method.insideDiameter().in(system())) : choices.ring;
+        return choices.ring() == null ? SpotPlan.middle(method.insideDiameter().in(system())) : choices.ring();
+    }
+
+    /** {@return the joints in the ring; empty where the surface's joints are not recorded} */
+    public Optional<JointsInRing> joints() {
+        return JointPattern.of(surface.joints()).map(pattern -> JointsInRing.of(pattern, ring()));
     }
 
     /**
@@ -199,10 +252,18 @@ public final class VisitPlan {
         return SpotPlan.of(method, system(), ring(), rate);
     }
 
+    /** {@return the water of one run, at the expected rate that needs most} */
+    Reading<Mass> heaviestRun() {
+        return expected.all().stream()
+                .map(rate -> spot(rate).runWater())
+                .max(Reading::compareAmount)
+                .orElseThrow();
+    }
+
     /** {@return the water to carry for one location}: prewetting and all runs, at the expected rate that needs most */
     public Reading<Mass> waterPerLocation() {
         return expected.all().stream()
-                .map(rate -> spot(rate).water(choices.runs))
+                .map(rate -> spot(rate).water(choices.runs()))
                 .max(Reading::compareAmount)
                 .orElseThrow();
     }
@@ -224,11 +285,11 @@ public final class VisitPlan {
      */
     public Duration timePerLocation(InfiltrationRate rate) {
         SpotPlan spot = spot(rate);
-        Duration first = choices.setUp
+        Duration first = choices.setUp()
                 .plus(spot.preWetTime())
                 .plus(longest(method.startDelay().si().highest()));
         Duration repeat = longest(method.repeatDelay().si().highest());
-        return first.plus(spot.runTime().multipliedBy(choices.runs)).plus(repeat.multipliedBy(choices.runs - 1L));
+        return first.plus(spot.runTime().multipliedBy(choices.runs())).plus(repeat.multipliedBy(choices.runs() - 1L));
     }
 
     /**
@@ -250,7 +311,7 @@ public final class VisitPlan {
 
     /** {@return what to beware of, before the steps; local codes and the engineer of record come last} */
     public List<String> cautions() {
-        return PlanWords.CAUTIONS;
+        return PlanWords.cautions(this);
     }
 
     /** {@return the steps at each location} */

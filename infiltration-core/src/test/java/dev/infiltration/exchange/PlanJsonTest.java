@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.infiltration.field.Joints;
+import dev.infiltration.field.Laying;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.Surface;
 import dev.infiltration.method.Methods;
@@ -20,6 +22,7 @@ import dev.infiltration.units.Reading;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -38,7 +41,7 @@ class PlanJsonTest {
             .withSetUp(Duration.ofMinutes(15))
             .withWindow(new DryWindow(Instant.parse("2026-06-03T12:00:00Z"), Instant.parse("2026-06-03T15:00:00Z")))
             .withLocations(new LocationDraw.Drawn(
-                    List.of(Location.of("L1").withZone("run-on edge").withX(Reading.of("4.00", FieldUnit.METRE))), 3));
+                    List.of(Location.of("L1").withZone("run-on edge").withX(Reading.of("4.00", FieldUnit.METRE))), 3, 20260603));
 
     @Test
     void documentHoldsThePlan() {
@@ -53,6 +56,8 @@ class PlanJsonTest {
         assertEquals(
                 "{\"value\":4.00,\"unit\":\"m\"}", json.at("/locations/0/x").toString());
         assertEquals(3, json.at("/missing").asInt());
+        assertEquals(20260603, json.at("/seed").asLong());
+        assertEquals(900, json.at("/setUp/value").asInt());
         assertEquals("2026-06-03T12:00:00Z", json.at("/window/firstStart").asString());
         assertEquals("2026-06-03T15:00:00Z", json.at("/window/lastStart").asString());
         assertEquals(39.6, json.at("/waterPerLocation/value").asDouble(), 1e-12);
@@ -97,11 +102,34 @@ class PlanJsonTest {
     @Test
     void whatThePlanCannotTellIsAbsent() {
         JsonNode json = read(BARE);
-        for (String name : List.of("area", "locationCount", "locations", "missing", "window", "waterInAll")) {
+        for (String name : List.of("area", "locationCount", "locations", "missing", "window", "waterInAll", "seed", "ringOnJoints")) {
             assertFalse(json.has(name), name);
         }
         assertFalse(json.at("/likely").has("site"));
         assertTrue(json.has("waterPerLocation"));
+    }
+
+    @Test
+    void ringStandsOnTheJointsOfTheSurface() {
+        Joints joints = Joints.of(Laying.STACK, millimetres("600"), millimetres("600"), millimetres("10"));
+        JsonNode json = read(VisitPlan.of(
+                Methods.unitPavement(),
+                Surface.of("HQ-A").withJoints(joints),
+                ExpectedRate.of(new InfiltrationRate(254))));
+        JsonNode ring = json.at("/ringOnJoints");
+        assertEquals(1.566, ring.at("/blindly/mismatch/value").asDouble(), 1e-3, "two joints cross (derived, by segments)");
+        assertEquals(
+                ring.at("/blindly/openShare/value").asDouble()
+                                / ring.at("/blindly/patternShare/value").asDouble()
+                        - 1,
+                ring.at("/blindly/mismatch/value").asDouble(),
+                1e-4);
+        assertTrue(Math.abs(ring.at("/best/mismatch/value").asDouble()) < 0.3, ring::toString);
+        assertEquals("mm", ring.at("/best/x/unit").asString());
+    }
+
+    private static Reading<Length> millimetres(String digits) {
+        return Reading.of(digits, FieldUnit.MILLIMETRE);
     }
 
     private static double seconds(Duration time) {

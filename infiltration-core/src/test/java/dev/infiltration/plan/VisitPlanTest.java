@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.infiltration.field.Joints;
+import dev.infiltration.field.Laying;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.Surface;
 import dev.infiltration.method.Basis;
@@ -19,10 +21,12 @@ import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import javax.measure.quantity.Area;
+import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -154,7 +158,9 @@ class VisitPlanTest {
 
     @Test
     void requestOfThePurchaserComesFirst() {
-        assertEquals(OptionalLong.of(7), plan(254).withRequestedLocations(7).locationCount());
+        VisitPlan plan = plan(254).withRequestedLocations(7);
+        assertEquals(OptionalLong.of(7), plan.locationCount());
+        assertTrue(plan.text().contains("Locations: 7, as asked for\n"), plan::text);
     }
 
     @Test
@@ -216,13 +222,82 @@ class VisitPlanTest {
                 .withX(Reading.of("4.00", FieldUnit.METRE))
                 .withY(Reading.of("1.50", FieldUnit.METRE));
         String text = VisitPlan.of(METHOD, surface("100", FieldUnit.SQUARE_METRE), expected(254, 1000, 7000))
-                .withLocations(new LocationDraw.Drawn(List.of(location), 2))
+                .withLocations(new LocationDraw.Drawn(List.of(location), 2, 7))
+                .withSetUp(Duration.ofMinutes(15))
                 .withWindow(new DryWindow(Instant.parse("2026-06-03T12:00:00Z"), Instant.parse("2026-06-03T15:00:00Z")))
                 .text();
-        assertTrue(text.contains("Start: from 2026-06-03T12:00:00Z to 2026-06-03T15:00:00Z"), text);
-        assertTrue(text.contains("  L1: x 4.00 m, y 1.50 m, run-on edge\n  no room was found for 2 more"), text);
+        assertTrue(text.contains("Start: from 2026-06-03 12:00 to 2026-06-03 15:00 (Z)"), text);
+        assertTrue(
+                text.contains("  L1: x 4.00 m, y 1.50 m, run-on edge\n  no room was found for 2 more\n  drawn with seed 7"),
+                text);
+        assertTrue(text.contains("Moving, sealing and cleaning up: 15 min"), text);
+        assertTrue(plan(254).text().contains("Moving, sealing and cleaning up: not counted"), text);
         assertTrue(text.contains("Prewetting takes: 183 s (at the lowest rate 12 min, at the highest 26 s)"), text);
         assertTrue(text.contains("Pour to hold the head: 1.18 L/min (0.311 gal/min)"), text);
+    }
+
+    @Test
+    void timesAreToldByTheClockOfTheSite() {
+        String text = plan(254).withWindow(
+                        new DryWindow(Instant.parse("2026-06-03T12:00:00Z"), Instant.parse("2026-06-03T15:00:00Z")))
+                .withZone(ZoneId.of("America/Chicago"))
+                .text();
+        assertTrue(text.contains("Start: from 2026-06-03 07:00 to 2026-06-03 10:00 (America/Chicago)"), text);
+    }
+
+    @Test
+    void locationsOnRecordAreListedAndWhatIsMissingIsTold() {
+        VisitPlan plan = plan(254).withLocations(List.of(Location.of("A1"), Location.of(null).withZone("interior")));
+        assertEquals(1, plan.missing());
+        assertTrue(
+                plan.text().contains("  A1: place not recorded, no zone\n  without id: place not recorded, interior\n"
+                        + "  1 more to choose\n"),
+                plan::text);
+        assertEquals(0, plan.withRequestedLocations(1).missing());
+    }
+
+    /** As many as counted, each a metre and a ring from the next (memory: C1701 7.2), half a ring from the edge. */
+    @Test
+    void drawKeepsTheDistancesOfTheMethod() {
+        Outline outline = Outline.of(FieldUnit.METRE, 0, 0, 6, 0, 6, 2, 0, 2);
+        VisitPlan plan = plan(254).withDraw(List.of(new LocationDraw.Zone("bay", outline)), 11);
+        List<Location> drawn = plan.locations();
+        assertEquals(3, drawn.size());
+        assertEquals(11, plan.drawn().orElseThrow().seed());
+        for (Location one : drawn) {
+            assertTrue(metres(one.x()) >= 0.15 && metres(one.x()) <= 5.85, plan::text);
+            for (Location other : drawn) {
+                double apart = Math.hypot(metres(one.x()) - metres(other.x()), metres(one.y()) - metres(other.y()));
+                assertTrue(one == other || apart >= 1.3, plan::text);
+            }
+        }
+        VisitPlan crowded = plan(254).withRequestedLocations(40)
+                .withDraw(List.of(new LocationDraw.Zone("bay", outline)), 11);
+        assertTrue(crowded.missing() > 20, crowded::text);
+        assertEquals(40 - crowded.locations().size(), crowded.missing());
+    }
+
+    private static double metres(Reading<Length> length) {
+        return length.in(FieldUnit.METRE);
+    }
+
+    @Test
+    void waterOfTheVisitIsNamedWhereItIsLifted() {
+        assertTrue(plan(7000).text().contains("Lifting: 18.00 kg of water for one run"), plan(7000)::text);
+        assertTrue(plan(7000).text().contains("of the vehicle, 118.80 kg of water alone."), plan(7000)::text);
+        VisitPlan unknown = VisitPlan.of(METHOD, Surface.of("HQ-A"), rate(254));
+        assertTrue(unknown.text().contains("Lifting: 3.60 kg of water for one run"), unknown::text);
+        assertTrue(unknown.text().contains("of the vehicle.\n"), unknown::text);
+    }
+
+    @Test
+    void ringStandsOnTheJointsOfTheSurface() {
+        Joints joints = Joints.of(Laying.HERRINGBONE_90, Laid.mm("200"), Laid.mm("100"), Laid.mm("5"));
+        Surface surface = surface("100", FieldUnit.SQUARE_METRE).withJoints(joints);
+        VisitPlan plan = VisitPlan.of(METHOD, surface, rate(254)).withRing(Laid.mm("290"));
+        assertTrue(plan.text().contains("Ring of 290 mm on the joints"), plan::text);
+        assertTrue(plan.text().contains("% open in the ring, 7.1 % in the pattern"), plan::text);
+        assertFalse(plan(254).text().contains("on the joints"));
     }
 
     @ParameterizedTest(name = "{0} s: {1}")
@@ -248,6 +323,8 @@ class VisitPlanTest {
         assertThrows(IllegalArgumentException.class, () -> plan.withRequestedLocations(0));
         assertThrows(IllegalArgumentException.class, () -> plan.withSetUp(Duration.ofSeconds(-1)));
         assertThrows(IllegalArgumentException.class, () -> plan.withRing(Laid.mm("0")));
+        assertThrows(IllegalArgumentException.class, () -> plan.withRing(Laid.mm("10001")));
+        assertThrows(IllegalArgumentException.class, () -> plan.withDraw(List.of(), 1));
         assertThrows(IllegalArgumentException.class, () -> plan.spot(new InfiltrationRate(0)));
         assertThrows(IllegalArgumentException.class, () -> expected(0, 1, 2));
         assertThrows(IllegalArgumentException.class, () -> expected(2, 1, 3));

@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
 final class Arguments {
 
     static final String USAGE = "usage: season [BOOK.json|BOOK.jsonl|BOOK.csv|-] [--json] [--strict] [--today DATE]"
-            + " [--method FILE]... [--criterion FILE]... [--out DIR]\n       season --reference FILE [--json] [--strict]";
+            + " [--method FILE]... [--criterion FILE]... [--out DIR]\n       season --reference FILE [--json] [--strict]\n       "
+            + PlanOptions.USAGE;
 
     private @Nullable String book;
     private boolean json;
@@ -27,6 +28,8 @@ final class Arguments {
     private final List<Path> criteria = new ArrayList<>();
     private @Nullable Path out;
     private @Nullable Path reference;
+
+    private final PlanOptions plan = new PlanOptions();
 
     private Arguments() {}
 
@@ -46,6 +49,7 @@ final class Arguments {
         while (!words.isEmpty()) {
             arguments.take(words.removeFirst(), words);
         }
+        arguments.plan.check(arguments.strict);
         if (arguments.reference != null && arguments.isReview()) {
             throw new UsageException("--reference goes with --json and --strict alone");
         }
@@ -62,12 +66,14 @@ final class Arguments {
             case "--criterion" -> criteria.add(path(value(word, rest)));
             case "--out" -> out = path(value(word, rest));
             case "--reference" -> reference = path(value(word, rest));
+            case "--plan", "--expected", "--set-up", "--zones", "--seed" -> plan.take(word, value(word, rest));
             default -> takeBook(word);
         }
     }
 
     private boolean isReview() {
-        return book != null || today != null || out != null || !methods.isEmpty() || !criteria.isEmpty();
+        boolean hasFiles = !methods.isEmpty() || !criteria.isEmpty();
+        return book != null || today != null || out != null || hasFiles || plan.isAskedFor();
     }
 
     private void takeBook(String word) throws UsageException {
@@ -143,5 +149,9 @@ final class Arguments {
     @Nullable
     Path reference() {
         return reference;
+    }
+
+    PlanOptions plan() {
+        return plan;
     }
 }

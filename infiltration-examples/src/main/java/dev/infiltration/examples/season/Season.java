@@ -95,6 +95,9 @@ public final class Season {
         Checker checker = Checker.withDefaults().withMethods(methods(arguments.methods()));
         checker = arguments.today() == null ? checker : checker.withToday(arguments.today());
         Review review = Review.of(read, checker).judgedBy(criteria(arguments.criteria()));
+        if (arguments.plan().isAskedFor()) {
+            return plan(arguments, Planning.of(arguments.plan(), review, checker.methods()));
+        }
         if (arguments.out() != null) {
             writeTo(arguments.out(), review);
         }
@@ -102,6 +105,14 @@ public final class Season {
         boolean isClean =
                 review.problems().isEmpty() && review.findings(Effect.DEVIATION).isEmpty();
         return arguments.strict() && !isClean ? NOT_CLEAN : REVIEWED;
+    }
+
+    private int plan(Arguments arguments, Planning planned) throws IOException {
+        if (arguments.out() != null) {
+            planned.writeTo(arguments.out());
+        }
+        print(writer -> planned.write(arguments.json(), writer));
+        return REVIEWED;
     }
 
     private int check(Arguments arguments, Path reference) throws IOException {

@@ -1,0 +1,79 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.examples.season;
+
+import dev.infiltration.exchange.PlanJson;
+import dev.infiltration.exchange.ZonesJson;
+import dev.infiltration.method.Methods;
+import dev.infiltration.plan.ExpectedRate;
+import dev.infiltration.plan.JointsInRing;
+import dev.infiltration.plan.VisitPlan;
+import dev.infiltration.review.NextVisit;
+import dev.infiltration.review.Review;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.Reading;
+import java.io.IOException;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.measure.quantity.Length;
+
+/** The plan of the next visit to a surface of a book. */
+final class Planning {
+
+    private final VisitPlan plan;
+
+    private Planning(VisitPlan plan) {
+        this.plan = plan;
+    }
+
+    /**
+     * {@return the plan that was asked for}
+     *
+     * @throws IOException if the book or the zones do not hold what it needs
+     */
+    static Planning of(PlanOptions options, Review review, Methods methods) throws IOException {
+        NextVisit next = NextVisit.of(review, methods, options.surface())
+                .orElseThrow(() -> new IOException("no surface " + options.surface() + " in the book"));
+        Optional<ExpectedRate> rate = options.expected().or(next::expected);
+        VisitPlan plan = next.plan(rate.orElseThrow(
+                        () -> new IOException("no rate of " + options.surface() + " on record: give --expected")))
+                .withSetUp(options.setUp());
+        Path zones = options.zones().orElse(null);
+        return new Planning(zones == null ? plan : plan.withDraw(read(zones).zones(), options.seed()));
+    }
+
+    private static ZonesJson.ReadZones read(Path file) throws IOException {
+        ZonesJson.ReadZones read = ZonesJson.read(file);
+        if (read.zones().isEmpty()) {
+            throw Reference.refused(file, read.problems());
+        }
+        return read;
+    }
+
+    void write(boolean json, Writer writer) throws IOException {
+        if (json) {
+            PlanJson.write(plan, writer);
+        } else {
+            writer.write(plan.text());
+        }
+    }
+
+    void writeTo(Path folder) throws IOException {
+        Files.createDirectories(folder);
+        try (Writer text = Files.newBufferedWriter(folder.resolve("plan.txt"))) {
+            write(false, text);
+        }
+        try (Writer text = Files.newBufferedWriter(folder.resolve("plan.json"))) {
+            write(true, text);
+        }
+        JointsInRing joints = plan.joints().orElse(null);
+        if (joints != null) {
+            Reading<Length> slip = Reading.of("10", FieldUnit.MILLIMETRE);
+            Files.writeString(
+                    folder.resolve("ring.svg"),
+                    joints.drawing(joints.best(slip).get(0).offset()));
+        }
+    }
+}
