@@ -10,6 +10,7 @@ import dev.infiltration.check.Policy;
 import dev.infiltration.check.UserLimits;
 import dev.infiltration.exchange.FieldBookJson;
 import dev.infiltration.exchange.PlanJson;
+import dev.infiltration.exchange.ZonesJson;
 import dev.infiltration.field.ReadBook;
 import dev.infiltration.field.Surface;
 import dev.infiltration.method.Methods;
@@ -21,11 +22,13 @@ import dev.infiltration.plan.Outline;
 import dev.infiltration.plan.RainRecord;
 import dev.infiltration.plan.RingPlacement;
 import dev.infiltration.plan.VisitPlan;
+import dev.infiltration.review.NextVisit;
 import dev.infiltration.review.Review;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -83,6 +86,27 @@ class PlanningTest {
                 now);
         assertTrue(plan.get(0).contains("Start: from 2026-06-03 07:00 to 2026-06-04 08:00 (Z)"), plan.get(0));
         assertTrue(plan.get(1).contains("\"firstStart\": \"2026-06-03T07:00:00Z\""), plan.get(1));
+    }
+
+    private static VisitPlan fromTheBook(Review review, ZonesJson.ReadZones zones) {
+        // begin
+        NextVisit next = NextVisit.of(review, Methods.builtIn(), "HQ-A").orElseThrow();
+        VisitPlan planned = next.plan(next.expected().orElseThrow()).withDraw(zones.zones(), 20260603);
+        // end
+        return planned;
+    }
+
+    /** The zones shown on the page are those of the demo. */
+    @Test
+    void zonesOfThePageAreReadAndDrawnIn() throws IOException {
+        String page = Files.readString(PAGE);
+        String shown = page.substring(page.indexOf("```json\n") + 8);
+        ZonesJson.ReadZones zones = ZonesJson.read(shown.substring(0, shown.indexOf("```")));
+        ReadBook read = FieldBookJson.withDefaults().read(Path.of("demo", "harrow-quay.json"));
+        VisitPlan plan = fromTheBook(Review.of(read), zones);
+        assertEquals(3, plan.locations().size());
+        VisitPlan ofDemo = fromTheBook(Review.of(read), ZonesJson.read(Path.of("demo", "harrow-quay-zones.json")));
+        assertEquals(plan.text(), ofDemo.text());
     }
 
     private static Checker ringPlacement() {

@@ -1,0 +1,115 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.examples.season;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.infiltration.examples.season.SeasonTest.Ran;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** {@code season --plan} as its users see it. */
+class SeasonPlanTest {
+
+    private static final String DEMO = "demo/harrow-quay.json";
+    private static final String ZONES = "demo/harrow-quay-zones.json";
+
+    /** A book without visits, its surface of pavers. */
+    private static final String NEW = """
+            {"format": "infiltration-field-book/1",
+             "sites": [{"id": "HQ", "timeZone": "America/Chicago",
+                "surfaces": [{"id": "HQ-N", "type": "pavers", "area": {"value": 25001, "unit": "[sft_i]"},
+                    "joints": {"pattern": "running-bond", "length": {"value": 8, "unit": "[in_i]"},
+                               "width": {"value": 4, "unit": "[in_i]"}, "joint": {"value": 0.25, "unit": "[in_i]"}}}]}]}
+            """;
+
+    @Test
+    void planRestsOnTheLastVisit() {
+        Ran ran = Ran.of(DEMO, "--plan", "HQ-A");
+        assertEquals(0, ran.status(), ran.err());
+        assertTrue(ran.out().startsWith("Plan of a visit to surface HQ-A\n"), ran.out());
+        assertTrue(ran.out().contains("  A1: x 2.0 m, y 3.0 m, run-on edge\n"), ran.out());
+        assertTrue(ran.out().indexOf("Beware:") < ran.out().indexOf("At each location:"), ran.out());
+        assertEquals("", ran.err());
+    }
+
+    @Test
+    void sameSeedDrawsTheSameLocations() {
+        Ran one = Ran.of(DEMO, "--plan", "HQ-A", "--zones", ZONES, "--json");
+        assertEquals(0, one.status(), one.err());
+        assertTrue(one.out().contains("\"seed\": 1"), one.out());
+        assertEquals(one.out(), Ran.of("--plan", "HQ-A", DEMO, "--seed", "1", "--json", "--zones", ZONES).out());
+        assertFalse(one.out().equals(Ran.of(DEMO, "--plan", "HQ-A", "--zones", ZONES, "--json", "--seed", "2").out()));
+    }
+
+    @Test
+    void newSurfaceIsPlannedForTheRateExpected(@TempDir Path folder) throws IOException {
+        String book = Files.writeString(folder.resolve("new.json"), NEW).toString();
+        Ran ran = Ran.of(book, "--plan", "HQ-N", "--expected", "254,2540,9000", "--set-up", "15");
+        assertEquals(0, ran.status(), ran.err());
+        assertTrue(ran.out().contains("Locations: 4, "), ran.out());
+        assertTrue(ran.out().contains("Rate expected: 2540 mm/h (at the lowest rate 254 mm/h, at the highest 9000 mm/h)"));
+        assertTrue(ran.out().contains("Moving, sealing and cleaning up: 15 min"), ran.out());
+        assertTrue(ran.out().contains("Water: 88.00 lb a location, in all 352.00 lb"), ran.out());
+        assertTrue(Ran.of(book, "--plan", "HQ-N", "--expected", "254").out().contains("Rate expected: 254 mm/h\n"));
+    }
+
+    @Test
+    void folderTakesTextJsonAndDrawing(@TempDir Path folder) throws IOException {
+        String book = Files.writeString(folder.resolve("new.json"), NEW).toString();
+        Path out = folder.resolve("plan");
+        Ran ran = Ran.of(book, "--plan", "HQ-N", "--expected", "2540", "--out", out.toString());
+        assertEquals(0, ran.status(), ran.err());
+        assertEquals(ran.out(), Files.readString(out.resolve("plan.txt")));
+        assertTrue(Files.readString(out.resolve("plan.json")).contains("\"ringOnJoints\""));
+        assertTrue(Files.readString(out.resolve("ring.svg")).startsWith("<svg xmlns"));
+        assertFalse(Files.exists(out.resolve("review.txt")));
+        Path plain = folder.resolve("plain");
+        assertEquals(0, Ran.of(DEMO, "--plan", "HQ-A", "--out", plain.toString()).status());
+        assertFalse(Files.exists(plain.resolve("ring.svg")), "no joints on record");
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            --plan HQ-Z                               | no surface HQ-Z in the book
+            --plan                                    | --plan needs a value
+            --plan HQ-A --strict                      | --strict speaks of a review, not of a plan
+            --seed 2                                  | --seed goes with --plan
+            --zones x.json                            | --zones goes with --plan
+            --plan HQ-A --seed two                    | --seed: cannot take two
+            --plan HQ-A --set-up -1                   | --set-up: cannot take -1
+            --plan HQ-A --expected 0                  | --expected: cannot take 0
+            --plan HQ-A --expected 3,2,1              | --expected: cannot take 3,2,1
+            --plan HQ-A --expected 1,2                | --expected: cannot take 1,2
+            --plan HQ-A --expected fast               | --expected: cannot take fast
+            --plan HQ-A --zones missing.json          | no such file: missing.json
+            --plan HQ-A --zones demo/harrow-quay.json | /format: found
+            --plan HQ-A --reference x.json            | --reference goes with
+            """)
+    void whatCannotBePlannedEndsWithStatus2(String words, String message) {
+        Ran ran = Ran.of((DEMO + " " + words).split(" +"));
+        assertEquals(2, ran.status(), ran.out());
+        assertEquals("", ran.out());
+        assertTrue(ran.err().contains(message), ran.err());
+    }
+
+    @Test
+    void rateNobodyKnowsIsAskedFor(@TempDir Path folder) throws IOException {
+        String book = Files.writeString(folder.resolve("new.json"), NEW).toString();
+        Ran ran = Ran.of(book, "--plan", "HQ-N");
+        assertEquals(2, ran.status());
+        assertTrue(ran.err().contains("no rate of HQ-N on record: give --expected"), ran.err());
+    }
+
+    @Test
+    void usageNamesThePlan() {
+        assertTrue(Ran.of("--help").out().contains("--plan SURFACE"));
+    }
+}
