@@ -200,12 +200,14 @@ public record JointPattern(
             if (written == null) {
                 return null;
             }
-            boolean isWhole = written.along() != null
-                    && written.across() != null
-                    && written.length() != null
-                    && written.width() != null;
-            require(isWhole, "voids", written);
-            return new Voids(written.along(), written.across(), written.length(), written.width());
+            @Nullable Integer along = written.along();
+            @Nullable Integer across = written.across();
+            @Nullable Reading<Length> length = written.length();
+            @Nullable Reading<Length> width = written.width();
+            if (along == null || across == null || length == null || width == null) {
+                throw new IllegalArgumentException("voids: a part is missing, got " + written);
+            }
+            return new Voids(along, across, length, width);
         }
 
         boolean fit(Reading<Length> slabLength, Reading<Length> slabWidth) {
