@@ -249,10 +249,11 @@ class VisitPlanTest {
     void locationsOnRecordAreListedAndWhatIsMissingIsTold() {
         VisitPlan plan = plan(254).withLocations(List.of(Location.of("A1"), Location.of(null).withZone("interior")));
         assertEquals(1, plan.missing());
-        assertTrue(
-                plan.text().contains("  A1: place not recorded, no zone\n  without id: place not recorded, interior\n"
-                        + "  1 more to choose\n"),
-                plan::text);
+        assertTrue(plan.text().contains("""
+                  A1: place not recorded, no zone
+                  without id: place not recorded, interior
+                  1 more to choose
+                """), plan::text);
         assertEquals(0, plan.withRequestedLocations(1).missing());
     }
 
@@ -264,11 +265,12 @@ class VisitPlanTest {
         List<Location> drawn = plan.locations();
         assertEquals(3, drawn.size());
         assertEquals(11, plan.drawn().orElseThrow().seed());
-        for (Location one : drawn) {
+        for (int i = 0; i < drawn.size(); i++) {
+            Location one = drawn.get(i);
             assertTrue(metres(one.x()) >= 0.15 && metres(one.x()) <= 5.85, plan::text);
-            for (Location other : drawn) {
+            for (Location other : drawn.subList(0, i)) {
                 double apart = Math.hypot(metres(one.x()) - metres(other.x()), metres(one.y()) - metres(other.y()));
-                assertTrue(one == other || apart >= 1.3, plan::text);
+                assertTrue(apart >= 1.3, plan::text);
             }
         }
         VisitPlan crowded = plan(254).withRequestedLocations(40)
