@@ -112,14 +112,16 @@ public final class ZonesJson {
         Optional<FieldUnit<Length>> unit = FieldUnit.parse(String.valueOf(written.unit()), Length.class);
         if (unit.isEmpty() || written.zones().isEmpty()) {
             String where = unit.isEmpty() ? "/unit" : "/zones";
-            faults.add(new Fault(0, where, unit.isEmpty() ? "expected a unit of length" : "expected at least one zone"));
+            faults.add(
+                    new Fault(0, where, unit.isEmpty() ? "expected a unit of length" : "expected at least one zone"));
             return;
         }
         for (int i = 0; i < written.zones().size(); i++) {
             try {
                 zones.add(zone(written.zones().get(i), unit.get()));
             } catch (IllegalArgumentException cannotStand) {
-                faults.add(new Fault(0, "/zones/" + i, "found a zone that cannot stand (" + cannotStand.getMessage() + ")"));
+                faults.add(new Fault(
+                        0, "/zones/" + i, "found a zone that cannot stand (" + cannotStand.getMessage() + ")"));
             }
         }
     }

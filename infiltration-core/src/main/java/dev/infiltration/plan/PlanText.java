@@ -110,11 +110,7 @@ final class PlanText {
         add("Ring of %s on the joints, from the middle of a unit that lies along x:", plan.ring());
         add(
                 "  best at x %.0f mm, y %.0f mm, set to %s: %.1f %% open in the ring, %.1f %% in the pattern",
-                best.offset().x(),
-                best.offset().y(),
-                SLIP,
-                100 * best.openShare(),
-                100 * best.patternShare());
+                best.offset().x(), best.offset().y(), SLIP, 100 * best.openShare(), 100 * best.patternShare());
         add("  placed blindly, off by up to %+.0f %%", 100 * joints.worst().mismatch());
     }
 

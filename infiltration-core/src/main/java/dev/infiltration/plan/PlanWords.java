@@ -17,21 +17,24 @@ final class PlanWords {
 
     static List<String> cautions(VisitPlan plan) {
         return List.of(
-            "Traffic: close the bays, set up traffic control by local rules, wear high-visibility clothing, and mind "
-                    + "reversing vehicles: a kneeling person is not seen in a mirror.",
-            "Do not work alone where vehicles move; agree who watches while the other reads.",
-            "By night: light the work so that the crew is seen and the head marks are read.",
-            "Lightning: stop and leave open ground when thunder is heard.",
-            "Heat: shade, water and breaks; kneel on a board or pads, a dark surface burns.",
-            "Dust from brooming a dry surface: wet it only outside the test spots, stand upwind, wear a mask.",
-            "Lifting: " + plan.heaviestRun() + " of water for one run, and the bucket: split it over two vessels, and mind the "
-                    + "total load of the vehicle"
-                    + plan.waterInAll().map(all -> ", " + all + " of water alone").orElse("") + ".",
-            "Trips: keep hoses, vessels and the ring off walkways.",
-            "Buckets of water left standing drown small children: empty or cover them.",
-            "Ice: near freezing, water poured runs off and freezes; grit it or wait for a warmer day.",
-            "Local codes, the latest licensed edition of the standard and the engineer of record govern. Nobody hurries "
-                    + "in traffic for a time limit: a missed one costs one prewetting.");
+                "Traffic: close the bays, set up traffic control by local rules, wear high-visibility clothing, and mind "
+                        + "reversing vehicles: a kneeling person is not seen in a mirror.",
+                "Do not work alone where vehicles move; agree who watches while the other reads.",
+                "By night: light the work so that the crew is seen and the head marks are read.",
+                "Lightning: stop and leave open ground when thunder is heard.",
+                "Heat: shade, water and breaks; kneel on a board or pads, a dark surface burns.",
+                "Dust from brooming a dry surface: wet it only outside the test spots, stand upwind, wear a mask.",
+                "Lifting: " + plan.heaviestRun()
+                        + " of water for one run, and the bucket: split it over two vessels, and mind the "
+                        + "total load of the vehicle"
+                        + plan.waterInAll()
+                                .map(all -> ", " + all + " of water alone")
+                                .orElse("") + ".",
+                "Trips: keep hoses, vessels and the ring off walkways.",
+                "Buckets of water left standing drown small children: empty or cover them.",
+                "Ice: near freezing, water poured runs off and freezes; grit it or wait for a warmer day.",
+                "Local codes, the latest licensed edition of the standard and the engineer of record govern. Nobody hurries "
+                        + "in traffic for a time limit: a missed one costs one prewetting.");
     }
 
     static List<String> equipment(VisitPlan plan) {

@@ -41,8 +41,8 @@ public record RingPlacement(RingOffset offset, double openShare, double patternS
      * @param test the test
      */
     public static Optional<RingPlacement> of(TestAt test) {
-        return RingOffset.of(test.test().ringOffset()).flatMap(offset -> joints(test)
-                .map(joints -> joints.at(offset)));
+        return RingOffset.of(test.test().ringOffset())
+                .flatMap(offset -> joints(test).map(joints -> joints.at(offset)));
     }
 
     private static Optional<JointsInRing> joints(TestAt test) {
@@ -69,8 +69,7 @@ public record RingPlacement(RingOffset offset, double openShare, double patternS
     }
 
     private static Optional<Remark> remark(TestAt test, double most) {
-        return of(test)
-                .filter(placement -> Math.abs(placement.mismatch()) > most)
+        return of(test).filter(placement -> Math.abs(placement.mismatch()) > most)
                 .map(placement -> placement.remark(most));
     }
 

@@ -166,12 +166,14 @@ public final class StepGuide {
         LocalDate today = local.toLocalDate();
         return visit.date() == null
                 || visit.date().equals(today)
-                || (visit.date().equals(today.minusDays(1)) && !local.toLocalTime().isAfter(NIGHT_WORK_ENDS));
+                || (visit.date().equals(today.minusDays(1))
+                        && !local.toLocalTime().isAfter(NIGHT_WORK_ENDS));
     }
 
     private Optional<Instant> endOfDay(Visit visit) {
         return Optional.ofNullable(visit.date())
-                .map(date -> date.plusDays(1).atTime(NIGHT_WORK_ENDS).atZone(zone).toInstant());
+                .map(date ->
+                        date.plusDays(1).atTime(NIGHT_WORK_ENDS).atZone(zone).toInstant());
     }
 
     private NextStep pour(Visit visit, @Nullable Pouring last, PouredSoFar poured, Instant now) {

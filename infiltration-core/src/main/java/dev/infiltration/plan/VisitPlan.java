@@ -185,9 +185,7 @@ public final class VisitPlan {
 
     /** {@return how many locations: those asked for, else the method's; empty where that rests on an unknown area} */
     public OptionalLong locationCount() {
-        return choices.count() == null
-                ? method.locationCount().of(surface.area())
-                : OptionalLong.of(choices.count());
+        return choices.count() == null ? method.locationCount().of(surface.area()) : OptionalLong.of(choices.count());
     }
 
     /** {@return where the number of locations comes from} */

@@ -12,8 +12,8 @@ import dev.infiltration.method.TestMethod;
 import dev.infiltration.plan.ExpectedRate;
 import dev.infiltration.plan.VisitPlan;
 import dev.infiltration.summary.LocationRate;
-import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -71,8 +71,8 @@ public record NextVisit(
                 .sorted(Comparator.comparing(NextVisit::date))
                 .toList();
         Optional<VisitAt> last = last(visits.stream());
-        Optional<VisitAt> withRates = last(
-                visits.stream().filter(visit -> !figures(review, visit).isEmpty()));
+        Optional<VisitAt> withRates =
+                last(visits.stream().filter(visit -> !figures(review, visit).isEmpty()));
         return new NextVisit(
                 surface,
                 site,
@@ -94,8 +94,7 @@ public record NextVisit(
     private static Optional<Ring> ring(VisitAt visit) {
         return last(visit.tests().stream()
                 .flatMap((TestAt test) -> test.ring().stream())
-                .filter(ring -> ring.isUsable()
-                        && ring.diametersInUse().get(0).compareAmount(LONGEST) <= 0));
+                .filter(ring -> ring.isUsable() && ring.diametersInUse().get(0).compareAmount(LONGEST) <= 0));
     }
 
     /** {@return the figures of a visit's locations above 0, ascending} */

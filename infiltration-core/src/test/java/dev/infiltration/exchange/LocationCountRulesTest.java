@@ -69,7 +69,9 @@ class LocationCountRulesTest {
     void ruleIsWrittenAndReadBackEqual(String file) throws IOException {
         StringWriter written = new StringWriter();
         MethodJson.write(method(file), written);
-        assertEquals(method(file), MethodJson.read(written.toString(), Methods.builtIn()).method().orElseThrow());
+        assertEquals(
+                method(file),
+                MethodJson.read(written.toString(), Methods.builtIn()).method().orElseThrow());
     }
 
     @Test

@@ -41,7 +41,9 @@ class PlanJsonTest {
             .withSetUp(Duration.ofMinutes(15))
             .withWindow(new DryWindow(Instant.parse("2026-06-03T12:00:00Z"), Instant.parse("2026-06-03T15:00:00Z")))
             .withLocations(new LocationDraw.Drawn(
-                    List.of(Location.of("L1").withZone("run-on edge").withX(Reading.of("4.00", FieldUnit.METRE))), 3, 20260603));
+                    List.of(Location.of("L1").withZone("run-on edge").withX(Reading.of("4.00", FieldUnit.METRE))),
+                    3,
+                    20260603));
 
     @Test
     void documentHoldsThePlan() {
@@ -102,7 +104,8 @@ class PlanJsonTest {
     @Test
     void whatThePlanCannotTellIsAbsent() {
         JsonNode json = read(BARE);
-        for (String name : List.of("area", "locationCount", "locations", "missing", "window", "waterInAll", "seed", "ringOnJoints")) {
+        for (String name : List.of(
+                "area", "locationCount", "locations", "missing", "window", "waterInAll", "seed", "ringOnJoints")) {
             assertFalse(json.has(name), name);
         }
         assertFalse(json.at("/likely").has("site"));
@@ -117,7 +120,8 @@ class PlanJsonTest {
                 Surface.of("HQ-A").withJoints(joints),
                 ExpectedRate.of(new InfiltrationRate(254))));
         JsonNode ring = json.at("/ringOnJoints");
-        assertEquals(1.566, ring.at("/blindly/mismatch/value").asDouble(), 1e-3, "two joints cross (derived, by segments)");
+        assertEquals(
+                1.566, ring.at("/blindly/mismatch/value").asDouble(), 1e-3, "two joints cross (derived, by segments)");
         assertEquals(
                 ring.at("/blindly/openShare/value").asDouble()
                                 / ring.at("/blindly/patternShare/value").asDouble()

@@ -30,7 +30,9 @@ class ZonesJsonTest {
     void zonesAreReadWithTheirHoles() {
         ReadZones read = ZonesJson.read(TWO);
         assertEquals(List.of(), read.problems());
-        assertEquals(List.of("run-on edge", "interior"), read.zones().stream().map(zone -> zone.name()).toList());
+        assertEquals(
+                List.of("run-on edge", "interior"),
+                read.zones().stream().map(zone -> zone.name()).toList());
         assertEquals(FieldUnit.FOOT, read.zones().get(0).outline().unit());
         assertEquals(200, read.zones().get(0).outline().area());
         assertEquals(50 * 33 - 9, read.zones().get(1).outline().area());

@@ -45,8 +45,7 @@ final class FieldDay {
 
     static final ZoneId ZONE = ZoneId.of("America/Chicago");
     static final LocalDate DATE = LocalDate.of(2026, 6, 3);
-    static final Ring RING =
-            Ring.of("R1").withInsideDiameter(Laid.mm("300")).withHeight(Laid.mm("60"));
+    static final Ring RING = Ring.of("R1").withInsideDiameter(Laid.mm("300")).withHeight(Laid.mm("60"));
 
     /** The invented limit of an invented user. */
     static final InfiltrationRate LIMIT = new InfiltrationRate(254);
@@ -122,8 +121,8 @@ final class FieldDay {
 
     private FieldDay begin(LocationTest test) {
         begun = now;
-        visit = visit.withTests(Stream.concat(visit.tests().stream(), Stream.of(test))
-                .toList());
+        visit = visit.withTests(
+                Stream.concat(visit.tests().stream(), Stream.of(test)).toList());
         return this;
     }
 
@@ -141,8 +140,8 @@ final class FieldDay {
 
     /** Ends now what was begun last. */
     FieldDay end(End end) {
-        Reading<Time> elapsed = Reading.of(
-                BigDecimal.valueOf(Duration.between(begun, now).toMillis() / 100, 1), FieldUnit.SECOND);
+        Reading<Time> elapsed =
+                Reading.of(BigDecimal.valueOf(Duration.between(begun, now).toMillis() / 100, 1), FieldUnit.SECOND);
         LocationTest test = last();
         if (test.runs().isEmpty()) {
             return replace(test.withPreWet(test.preWet().withElapsed(elapsed).withEnd(end)));
@@ -214,7 +213,9 @@ final class FieldDay {
 
     /** {@return the rules of all findings} */
     Set<String> rules() {
-        return CHECKER.check(book()).findings().stream().map(Finding::rule).collect(Collectors.toCollection(TreeSet::new));
+        return CHECKER.check(book()).findings().stream()
+                .map(Finding::rule)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     String diary() {

@@ -102,8 +102,7 @@ class RingPlacementTest {
                 SLABS.withLength(mm("1e999")),
                 SLABS.withWidth(mm("601")),
                 SLABS.withPattern(Laying.GRID),
-                SLABS.withPattern(Laying.GRID)
-                        .withVoids(Joints.Voids.of(null, 1, mm("100"), mm("100"))));
+                SLABS.withPattern(Laying.GRID).withVoids(Joints.Voids.of(null, 1, mm("100"), mm("100"))));
         unknown.forEach(joints -> assertEquals(List.of(), findings(joints, slab, 0.1), () -> "" + joints));
         List<@Nullable Offset> nowhere = Arrays.asList(
                 null,

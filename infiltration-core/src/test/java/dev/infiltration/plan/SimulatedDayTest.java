@@ -12,9 +12,9 @@ import dev.infiltration.rate.RateEquation;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -48,8 +48,19 @@ class SimulatedDayTest {
             crew.steps.forEach(step -> met.add(turn(step)));
         }
         Set<String> every = Set.of(
-                "first", "start-missed", "repeat-missed", "void", "Start", "Repeat", "Watch", "StopWaiting", "NotYet",
-                "runs-made", "water-stands", "rain", "other-day");
+                "first",
+                "start-missed",
+                "repeat-missed",
+                "void",
+                "Start",
+                "Repeat",
+                "Watch",
+                "StopWaiting",
+                "NotYet",
+                "runs-made",
+                "water-stands",
+                "rain",
+                "other-day");
         assertEquals(new TreeSet<>(every), met);
     }
 
@@ -57,7 +68,9 @@ class SimulatedDayTest {
         if (step instanceof NextStep.PreWet preWet) {
             return preWet.occasion().word();
         }
-        return step instanceof NextStep.Done done ? done.reason().word() : step.getClass().getSimpleName();
+        return step instanceof NextStep.Done done
+                ? done.reason().word()
+                : step.getClass().getSimpleName();
     }
 
     /** Started all the same, whatever the guide says: it says missed exactly when the checker finds a deviation. */
@@ -91,7 +104,11 @@ class SimulatedDayTest {
 
     @Property(tries = 300)
     void repeatIsMissedWhenTheCheckerSaysSo(@ForAll @IntRange(max = 6000) int gap) {
-        FieldDay day = drained(Precision.EXACT, 400).pass("20").run("3.60").drained("50").pass(tenths(gap));
+        FieldDay day = drained(Precision.EXACT, 400)
+                .pass("20")
+                .run("3.60")
+                .drained("50")
+                .pass(tenths(gap));
         boolean isMissed = day.next() instanceof NextStep.PreWet;
         day.run("3.60").drained("50");
         assertEquals(isMissed, day.rules().contains("run.repeat-delay"), day::diary);
@@ -103,7 +120,8 @@ class SimulatedDayTest {
             @ForAll @IntRange(min = 200, max = 400) int elapsed, @ForAll boolean isTooMuch) {
         FieldDay day = drained(Precision.EXACT, elapsed);
         Reading<Mass> most = ((NextStep.Start) day.next()).water().highest();
-        Reading<Mass> beyond = FieldDay.kilograms(most.value().add(new BigDecimal("0.01")).toString());
+        Reading<Mass> beyond =
+                FieldDay.kilograms(most.value().add(new BigDecimal("0.01")).toString());
         day.run(isTooMuch ? beyond : most).drained("50");
         assertEquals(isTooMuch, day.rules().contains("run.mass"), day::diary);
     }
@@ -228,7 +246,9 @@ class SimulatedDayTest {
 
         private void watch() {
             Instant looked = day.now().plusSeconds(1 + random.nextInt(300));
-            Instant next = Stream.of(looked, drains, rains).min(Comparator.naturalOrder()).orElseThrow();
+            Instant next = Stream.of(looked, drains, rains)
+                    .min(Comparator.naturalOrder())
+                    .orElseThrow();
             day.pass(Duration.between(day.now(), next));
             if (next.equals(drains)) {
                 day.end(random.nextInt(6) == 0 ? End.VOID : End.DRAINED);

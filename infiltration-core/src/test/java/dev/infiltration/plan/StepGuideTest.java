@@ -240,7 +240,8 @@ class StepGuideTest {
         Visit undated = night.withDate(null);
         assertEquals(
                 Optional.of(Duration.ofSeconds(110)),
-                assertInstanceOf(NextStep.Start.class, next(undated, "11:59:10")).within());
+                assertInstanceOf(NextStep.Start.class, next(undated, "11:59:10"))
+                        .within());
     }
 
     @Test

@@ -228,7 +228,8 @@ class VisitPlanTest {
                 .text();
         assertTrue(text.contains("Start: from 2026-06-03 12:00 to 2026-06-03 15:00 (Z)"), text);
         assertTrue(
-                text.contains("  L1: x 4.00 m, y 1.50 m, run-on edge\n  no room was found for 2 more\n  drawn with seed 7"),
+                text.contains(
+                        "  L1: x 4.00 m, y 1.50 m, run-on edge\n  no room was found for 2 more\n  drawn with seed 7"),
                 text);
         assertTrue(text.contains("Moving, sealing and cleaning up: 15 min"), text);
         assertTrue(plan(254).text().contains("Moving, sealing and cleaning up: not counted"), text);
@@ -238,8 +239,8 @@ class VisitPlanTest {
 
     @Test
     void timesAreToldByTheClockOfTheSite() {
-        String text = plan(254).withWindow(
-                        new DryWindow(Instant.parse("2026-06-03T12:00:00Z"), Instant.parse("2026-06-03T15:00:00Z")))
+        String text = plan(254)
+                .withWindow(new DryWindow(Instant.parse("2026-06-03T12:00:00Z"), Instant.parse("2026-06-03T15:00:00Z")))
                 .withZone(ZoneId.of("America/Chicago"))
                 .text();
         assertTrue(text.contains("Start: from 2026-06-03 07:00 to 2026-06-03 10:00 (America/Chicago)"), text);
@@ -247,7 +248,8 @@ class VisitPlanTest {
 
     @Test
     void locationsOnRecordAreListedAndWhatIsMissingIsTold() {
-        VisitPlan plan = plan(254).withLocations(List.of(Location.of("A1"), Location.of(null).withZone("interior")));
+        VisitPlan plan = plan(254)
+                .withLocations(List.of(Location.of("A1"), Location.of(null).withZone("interior")));
         assertEquals(1, plan.missing());
         assertTrue(plan.text().contains("""
                   A1: place not recorded, no zone
@@ -273,8 +275,8 @@ class VisitPlanTest {
                 assertTrue(apart >= 1.3, plan::text);
             }
         }
-        VisitPlan crowded = plan(254).withRequestedLocations(40)
-                .withDraw(List.of(new LocationDraw.Zone("bay", outline)), 11);
+        VisitPlan crowded =
+                plan(254).withRequestedLocations(40).withDraw(List.of(new LocationDraw.Zone("bay", outline)), 11);
         assertTrue(crowded.missing() > 20, crowded::text);
         assertEquals(40 - crowded.locations().size(), crowded.missing());
     }

@@ -103,9 +103,15 @@ class WrongTurnTest {
 
     @Test
     void voidPrewetting() {
-        FieldDay day = new FieldDay("09:00:00").preWet().pass("20").end(End.VOID).pass("60");
+        FieldDay day =
+                new FieldDay("09:00:00").preWet().pass("20").end(End.VOID).pass("60");
         assertOccasion(VOID, day);
-        FieldDay against = new FieldDay("09:00:00").preWet().pass("20").end(End.VOID).pass("60").run("3.60");
+        FieldDay against = new FieldDay("09:00:00")
+                .preWet()
+                .pass("20")
+                .end(End.VOID)
+                .pass("60")
+                .run("3.60");
         assertFound(against.drained("60"), "prewet.absent");
         assertClean(day.preWet().drained("45").pass("60").run("3.60").drained("60"));
         assertMeasured(day, 1);
@@ -113,9 +119,11 @@ class WrongTurnTest {
 
     @Test
     void voidRun() {
-        FieldDay day = preWetted().pass("60").run("3.60").pass("30").end(End.VOID).pass("301");
+        FieldDay day =
+                preWetted().pass("60").run("3.60").pass("30").end(End.VOID).pass("301");
         assertOccasion(VOID, day);
-        FieldDay against = preWetted().pass("60").run("3.60").pass("30").end(End.VOID).pass("301");
+        FieldDay against =
+                preWetted().pass("60").run("3.60").pass("30").end(End.VOID).pass("301");
         assertFound(against.run("3.60").drained("60"), "run.repeat-delay");
         assertClean(day.preWet().drained("45").pass("60").run("3.60").drained("60"));
         assertClean(day.pass("60").run("3.60").drained("60"));
@@ -125,7 +133,13 @@ class WrongTurnTest {
 
     @Test
     void wrongMassAfterTheSecondPrewetting() {
-        FieldDay day = new FieldDay("09:00:00").preWet().drained("29.9").pass("130").preWet().drained("30.1").pass("9");
+        FieldDay day = new FieldDay("09:00:00")
+                .preWet()
+                .drained("29.9")
+                .pass("130")
+                .preWet()
+                .drained("30.1")
+                .pass("9");
         NextStep.Start start = assertInstanceOf(NextStep.Start.class, day.next());
         assertEquals("3.55 to 3.65 kg", start.water().toString());
         assertFound(day.run("18.00").drained("60"), "run.mass");
@@ -135,7 +149,8 @@ class WrongTurnTest {
     void tooSoonAfterRain() {
         FieldDay day = new FieldDay("08:20:00");
         NextStep.NotYet wait = assertInstanceOf(NextStep.NotYet.class, day.next());
-        FieldDay against = new FieldDay("08:20:00").preWet().drained("45").pass("60").run("3.60");
+        FieldDay against =
+                new FieldDay("08:20:00").preWet().drained("45").pass("60").run("3.60");
         assertFound(against.drained("60"), "visit.rain");
         day.pass(Duration.between(day.now(), wait.until()));
         assertOccasion(Occasion.FIRST, day);
@@ -160,10 +175,17 @@ class WrongTurnTest {
 
     @Test
     void onIntoTheNextDay() {
-        FieldDay day = new FieldDay("09:00:00").pass(Duration.ofHours(27)).preWet().drained("45").pass("0.1");
+        FieldDay day = new FieldDay("09:00:00")
+                .pass(Duration.ofHours(27))
+                .preWet()
+                .drained("45")
+                .pass("0.1");
         assertDone(Done.Reason.OTHER_DAY, day);
         assertFound(day.run("3.60").drained("60"), "data.clock");
-        FieldDay noon = new FieldDay("09:00:00").pass(Duration.ofSeconds(27 * 3600 - 50)).preWet().drained("45");
+        FieldDay noon = new FieldDay("09:00:00")
+                .pass(Duration.ofSeconds(27 * 3600 - 50))
+                .preWet()
+                .drained("45");
         NextStep.Start start = assertInstanceOf(NextStep.Start.class, noon.next());
         assertEquals(Duration.ofSeconds(5), start.within().orElseThrow());
         assertClean(noon.pass("5").run("3.60").drained("60"));
@@ -181,11 +203,16 @@ class WrongTurnTest {
     /** Begun at 09:00:50, written as 09:00: the guide lets start to 09:02:45 at most, the checker cannot show more. */
     @Test
     void timesToTheMinute() {
-        FieldDay day = new FieldDay("09:00:50", Precision.MINUTE, UnitSystem.SI).preWet().drained("45");
+        FieldDay day = new FieldDay("09:00:50", Precision.MINUTE, UnitSystem.SI)
+                .preWet()
+                .drained("45");
         NextStep.Start start = assertInstanceOf(NextStep.Start.class, day.next());
         assertEquals(Duration.ofSeconds(70), start.within().orElseThrow());
         assertClean(day.pass("70").run("3.60").drained("60"));
-        FieldDay late = new FieldDay("09:00:50", Precision.MINUTE, UnitSystem.SI).preWet().drained("45").pass("70.1");
+        FieldDay late = new FieldDay("09:00:50", Precision.MINUTE, UnitSystem.SI)
+                .preWet()
+                .drained("45")
+                .pass("70.1");
         assertOccasion(START_MISSED, late);
         assertFound(late.pass("115").run("3.60").drained("60"), "run.start-delay");
     }
@@ -205,7 +232,8 @@ class WrongTurnTest {
     }
 
     private static void assertOccasion(Occasion occasion, FieldDay day) {
-        assertEquals(occasion, assertInstanceOf(NextStep.PreWet.class, day.next()).occasion());
+        assertEquals(
+                occasion, assertInstanceOf(NextStep.PreWet.class, day.next()).occasion());
     }
 
     private static void assertDone(Done.Reason reason, FieldDay day) {
@@ -217,8 +245,10 @@ class WrongTurnTest {
     }
 
     private static void assertFound(FieldDay day, String... rules) {
-        List<String> found =
-                day.deviations().stream().map(finding -> finding.rule()).sorted().toList();
+        List<String> found = day.deviations().stream()
+                .map(finding -> finding.rule())
+                .sorted()
+                .toList();
         assertEquals(List.of(rules), found, day::diary);
     }
 

@@ -51,9 +51,10 @@ class NextVisitTest {
 
     @Test
     void boundsStandAsTheyAre() {
-        LocationTest stopped = LocationTest.of("T", "A1", "R1")
-                .withPreWet(PreWet.of(null, water(), seconds("600"), End.STOPPED));
-        NextVisit next = next(visit("V1", "2026-06-03").withTests(List.of(stopped))).orElseThrow();
+        LocationTest stopped =
+                LocationTest.of("T", "A1", "R1").withPreWet(PreWet.of(null, water(), seconds("600"), End.STOPPED));
+        NextVisit next =
+                next(visit("V1", "2026-06-03").withTests(List.of(stopped))).orElseThrow();
         assertEquals(K / 600, next.expected().orElseThrow().likely().millimetresPerHour(), 1e-9 * K);
     }
 
@@ -72,8 +73,13 @@ class NextVisitTest {
         Visit visit = visit("V1", "2026-06-03", "100");
         assertEquals(
                 "utility-practice",
-                next(visit.withMethod("utility-practice")).orElseThrow().method().id());
-        assertEquals("unit-pavement", next(visit.withMethod("of our own")).orElseThrow().method().id());
+                next(visit.withMethod("utility-practice"))
+                        .orElseThrow()
+                        .method()
+                        .id());
+        assertEquals(
+                "unit-pavement",
+                next(visit.withMethod("of our own")).orElseThrow().method().id());
     }
 
     @Test
@@ -81,7 +87,9 @@ class NextVisitTest {
         NextVisit next = next(visit("V1", "2026-06-03", "100")).orElseThrow();
         VisitPlan plan = next.plan(next.expected().orElseThrow());
         assertEquals(Reading.of("300", FieldUnit.MILLIMETRE), plan.ring());
-        assertEquals(List.of("A1", "A2", "A3", "A4"), plan.locations().stream().map(Location::id).toList());
+        assertEquals(
+                List.of("A1", "A2", "A3", "A4"),
+                plan.locations().stream().map(Location::id).toList());
         assertEquals(ZoneId.of("America/Chicago"), plan.zone());
         assertEquals(0, plan.missing());
     }
@@ -91,7 +99,8 @@ class NextVisitTest {
     void ringsThatAreNoneAreNotPlannedWith() {
         Ring broken = Ring.of("R1").withInsideDiameter(Reading.of("1e300", FieldUnit.MILLIMETRE));
         FieldBook book = book(visit("V1", "2026-06-03", "100")).withRings(List.of(broken));
-        NextVisit next = NextVisit.of(Review.of(book), Methods.builtIn(), "HQ-A").orElseThrow();
+        NextVisit next =
+                NextVisit.of(Review.of(book), Methods.builtIn(), "HQ-A").orElseThrow();
         assertNull(next.ring());
         VisitPlan plan = next.plan(ExpectedRate.of(new InfiltrationRate(254)));
         assertTrue(plan.ring().sameAmountAs(Reading.of("300", FieldUnit.MILLIMETRE)), plan::text);

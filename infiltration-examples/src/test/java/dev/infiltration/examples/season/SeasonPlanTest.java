@@ -45,8 +45,13 @@ class SeasonPlanTest {
         Ran one = Ran.of(DEMO, "--plan", "HQ-A", "--zones", ZONES, "--json");
         assertEquals(0, one.status(), one.err());
         assertTrue(one.out().contains("\"seed\": 1"), one.out());
-        assertEquals(one.out(), Ran.of("--plan", "HQ-A", DEMO, "--seed", "1", "--json", "--zones", ZONES).out());
-        assertFalse(one.out().equals(Ran.of(DEMO, "--plan", "HQ-A", "--zones", ZONES, "--json", "--seed", "2").out()));
+        assertEquals(
+                one.out(),
+                Ran.of("--plan", "HQ-A", DEMO, "--seed", "1", "--json", "--zones", ZONES)
+                        .out());
+        assertFalse(one.out()
+                .equals(Ran.of(DEMO, "--plan", "HQ-A", "--zones", ZONES, "--json", "--seed", "2")
+                        .out()));
     }
 
     @Test
@@ -55,7 +60,8 @@ class SeasonPlanTest {
         Ran ran = Ran.of(book, "--plan", "HQ-N", "--expected", "254,2540,9000", "--set-up", "15");
         assertEquals(0, ran.status(), ran.err());
         assertTrue(ran.out().contains("Locations: 4, "), ran.out());
-        assertTrue(ran.out().contains("Rate expected: 2540 mm/h (at the lowest rate 254 mm/h, at the highest 9000 mm/h)"));
+        assertTrue(
+                ran.out().contains("Rate expected: 2540 mm/h (at the lowest rate 254 mm/h, at the highest 9000 mm/h)"));
         assertTrue(ran.out().contains("Moving, sealing and cleaning up: 15 min"), ran.out());
         assertTrue(ran.out().contains("Water: 88.00 lb a location, in all 352.00 lb"), ran.out());
         assertTrue(Ran.of(book, "--plan", "HQ-N", "--expected", "254").out().contains("Rate expected: 254 mm/h\n"));
@@ -72,7 +78,8 @@ class SeasonPlanTest {
         assertTrue(Files.readString(out.resolve("ring.svg")).startsWith("<svg xmlns"));
         assertFalse(Files.exists(out.resolve("review.txt")));
         Path plain = folder.resolve("plain");
-        assertEquals(0, Ran.of(DEMO, "--plan", "HQ-A", "--out", plain.toString()).status());
+        assertEquals(
+                0, Ran.of(DEMO, "--plan", "HQ-A", "--out", plain.toString()).status());
         assertFalse(Files.exists(plain.resolve("ring.svg")), "no joints on record");
     }
 
