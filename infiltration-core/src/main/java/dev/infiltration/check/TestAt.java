@@ -19,6 +19,7 @@ public final class TestAt {
 
     private final VisitAt visit;
     private final int index;
+    private final Place place;
     private final LocationTest test;
     private final @Nullable PouringAt preWet;
     private final List<PouringAt> runs;
@@ -28,6 +29,7 @@ public final class TestAt {
     TestAt(VisitAt visit, int index, LocationTest test) {
         this.visit = visit;
         this.index = index;
+        this.place = visit.place().member("tests").entry(index);
         this.test = test;
         PreWet wetting = test.preWet();
         this.preWet = wetting == null ? null : new PouringAt(this, PouringAt.PREWETTING, wetting);
@@ -54,7 +56,7 @@ public final class TestAt {
 
     /** {@return its place in the book} */
     public Place place() {
-        return visit.place().member("tests").entry(index);
+        return place;
     }
 
     /** {@return the ring it names, the first of that id; empty when there is none} */

@@ -19,6 +19,7 @@ public final class VisitAt {
 
     private final BookIndex book;
     private final int index;
+    private final Place place;
     private final Visit visit;
     private final @Nullable SurfaceAt surface;
     private final @Nullable TestMethod method;
@@ -28,6 +29,7 @@ public final class VisitAt {
     VisitAt(BookIndex book, int index, Visit visit, boolean isLaterDouble) {
         this.book = book;
         this.index = index;
+        this.place = Place.BOOK.member("visits").entry(index);
         this.visit = visit;
         this.isLaterDouble = isLaterDouble;
         this.surface = book.register().surface(visit.surface());
@@ -64,7 +66,7 @@ public final class VisitAt {
 
     /** {@return its place in the book} */
     public Place place() {
-        return Place.BOOK.member("visits").entry(index);
+        return place;
     }
 
     /** {@return the surface it names, the first of that id; empty when there is none} */

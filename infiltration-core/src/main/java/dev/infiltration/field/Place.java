@@ -33,6 +33,7 @@ public final class Place implements Comparable<Place> {
     private final int rank;
     private final Class<?> type;
     private final boolean isEntry;
+    private final int depth;
 
     private Place(@Nullable Place parent, String token, int rank, Class<?> type, boolean isEntry) {
         this.parent = parent;
@@ -40,6 +41,7 @@ public final class Place implements Comparable<Place> {
         this.rank = rank;
         this.type = type;
         this.isEntry = isEntry;
+        this.depth = parent == null ? 0 : parent.depth + 1;
     }
 
     private record Member(int rank, Class<?> type) {}
@@ -145,26 +147,21 @@ public final class Place implements Comparable<Place> {
         return isEntry ? outer.entry(gaps.indexInDocument(outer.toString(), rank)) : outer.member(token);
     }
 
-    private int depth() {
-        return parent == null ? 0 : parent.depth() + 1;
-    }
-
     @Override
     public int compareTo(Place other) {
-        int mine = depth();
-        int theirs = other.depth();
-        Place left = up(mine - theirs);
-        Place right = other.up(theirs - mine);
+        Place left = up(depth - other.depth);
+        Place right = other.up(other.depth - depth);
         int order = left.compareAtEqualDepth(right);
-        return order != 0 ? order : Integer.compare(mine, theirs);
+        return order != 0 ? order : Integer.compare(depth, other.depth);
     }
 
     private Place up(int steps) {
         return steps <= 0 || parent == null ? this : parent.up(steps - 1);
     }
 
+    @SuppressWarnings("ReferenceEquality") // a stem that both share ends the walk; equal places are found further up
     private int compareAtEqualDepth(Place other) {
-        if (parent == null || other.parent == null) {
+        if (this == other || parent == null || other.parent == null) {
             return 0;
         }
         int outer = parent.compareAtEqualDepth(other.parent);
@@ -177,7 +174,7 @@ public final class Place implements Comparable<Place> {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof Place place && place.depth() == depth() && compareTo(place) == 0;
+        return other instanceof Place place && place.depth == depth && compareTo(place) == 0;
     }
 
     @Override

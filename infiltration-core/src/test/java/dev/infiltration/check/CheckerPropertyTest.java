@@ -110,6 +110,36 @@ class CheckerPropertyTest {
         assertEquals(places(book), places(Rewritten.of(book, CheckerPropertyTest::finer)));
     }
 
+    /** Larger units that are a whole number of smaller ones: the digits change, and with them to what an amount was read. */
+    private static final Map<FieldUnit<?>, Whole> WHOLE = Map.of(
+            FieldUnit.FOOT, new Whole(FieldUnit.INCH, 12),
+            FieldUnit.POUND, new Whole(FieldUnit.OUNCE, 16),
+            FieldUnit.MINUTE, new Whole(FieldUnit.SECOND, 60),
+            FieldUnit.HOUR, new Whole(FieldUnit.MINUTE, 60));
+
+    private record Whole(FieldUnit<?> unit, int number) {}
+
+    private static Reading<?> smaller(Reading<?> reading) {
+        Whole whole = WHOLE.get(reading.unit());
+        return whole == null ? reading : times(reading, whole.unit(), BigDecimal.valueOf(whole.number()));
+    }
+
+    private static <Q extends Quantity<Q>> Reading<Q> times(Reading<?> reading, FieldUnit<Q> unit, BigDecimal number) {
+        BigDecimal stated = reading.resolution();
+        return new Reading<>(reading.value().multiply(number), unit, stated == null ? null : stated.multiply(number));
+    }
+
+    @Property(tries = 500)
+    void inchesForFeetAndOuncesForPoundsChangeNothingButWhatHangsOnDigits(@ForAll("readable") FieldBook book) {
+        assertEquals(
+                withoutResolution(places(book)),
+                withoutResolution(places(Rewritten.of(book, CheckerPropertyTest::smaller))));
+    }
+
+    private static List<String> withoutResolution(List<String> places) {
+        return places.stream().filter(place -> !place.contains(".resolution")).toList();
+    }
+
     private static List<String> places(FieldBook book) {
         return CHECKER.check(book).findings().stream()
                 .map(f -> f.rule() + " " + f.where())
