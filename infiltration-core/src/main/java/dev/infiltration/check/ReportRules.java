@@ -24,19 +24,23 @@ final class ReportRules {
     }
 
     static void judge(VisitAt at, TestMethod method, Findings findings) {
+        String missing = missing(at, method).stream().map(ReportItem.Item::word).collect(Collectors.joining(" "));
+        if (!missing.isEmpty()) {
+            findings.add(Entry.REPORT_MISSING, at.place(), at.subject(), missing, "", Bases.REPORT);
+        }
+    }
+
+    /** {@return what a report must state and the book does not say, in the order of reports} */
+    static List<ReportItem.Item> missing(VisitAt at, TestMethod method) {
         ReportRules rules = new ReportRules(at);
         Surface.@Nullable Type type = at.surface().map(s -> s.surface().type()).orElse(null);
-        String missing = method.reportItems().stream()
+        return method.reportItems().stream()
                 .filter(item -> item.isAskedFor(type))
                 .map(ReportItem::item)
                 .filter(item -> !rules.isRecorded(item))
                 .distinct()
                 .sorted(Comparator.naturalOrder())
-                .map(ReportItem.Item::word)
-                .collect(Collectors.joining(" "));
-        if (!missing.isEmpty()) {
-            findings.add(Entry.REPORT_MISSING, at.place(), at.subject(), missing, "", Bases.REPORT);
-        }
+                .toList();
     }
 
     private boolean isRecorded(ReportItem.Item item) {

@@ -5,6 +5,7 @@ package dev.infiltration.check;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Surface;
 import dev.infiltration.field.Visit;
+import dev.infiltration.method.ReportItem;
 import dev.infiltration.method.TestMethod;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -77,6 +78,11 @@ public final class VisitAt {
     /** {@return the method it is judged by: the one named, else the one for the kind of surface; empty when not known} */
     public Optional<TestMethod> method() {
         return Optional.ofNullable(method);
+    }
+
+    /** {@return what the report of the visit's method must state and the book does not say, in the order of reports} */
+    public List<ReportItem.Item> missingItems() {
+        return method == null ? List.of() : ReportRules.missing(this, method);
     }
 
     /** {@return its tests, in the order written} */

@@ -3,33 +3,45 @@
 package dev.infiltration.review;
 
 import dev.infiltration.check.Finding;
-import dev.infiltration.check.PouringAt;
+import dev.infiltration.check.TestAt;
+import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Place;
+import org.jspecify.annotations.Nullable;
 
-/** Which findings bear on a run. */
+/** Which findings bear on a run, a test, a visit. */
 final class Bearing {
 
     private Bearing() {}
 
     static boolean isOn(RunRate run, Finding finding) {
         Place test = run.where().outer().outer();
-        Place visit = test.outer().outer();
-        Place where = finding.where();
-        if (where.isWithin(visit)) {
-            boolean isOfOtherTest = where.isWithin(visit.member("tests")) && !where.isWithin(test);
-            boolean isOfOtherRun = where.isWithin(test.member("runs")) && !where.isWithin(run.where());
-            return !isOfOtherTest && !isOfOtherRun;
-        }
-        return isOfWhatItNames(run.run(), finding);
+        boolean isOfOtherRun = finding.where().isWithin(test.member("runs"))
+                && !finding.where().isWithin(run.where());
+        return !isOfOtherRun && isOn(run.run().test(), test, finding);
     }
 
-    /** A ring, a location or a surface that the run names stands elsewhere in the book; findings there name it by id. */
-    private static boolean isOfWhatItNames(PouringAt run, Finding finding) {
-        String ring = run.test().test().ring();
-        boolean isRing = ring != null && finding.subject().equals("ring " + ring);
-        String surface = run.test().visit().visit().surface();
-        boolean isSurface = surface != null && finding.subject().equals("surface " + surface);
-        String location = run.test().test().location();
-        return isRing || isSurface || (location != null && finding.subject().equals("location " + location));
+    static boolean isOn(TestAt at, Place test, Finding finding) {
+        Place visit = test.outer().outer();
+        Place where = finding.where();
+        boolean isOfOtherTest = where.isWithin(visit.member("tests")) && !where.isWithin(test);
+        return where.isWithin(visit) ? !isOfOtherTest : isOfWhatItNames(at, finding);
+    }
+
+    static boolean isOn(VisitAt at, Place visit, Finding finding) {
+        Place where = finding.where();
+        return where.isWithin(visit)
+                ? !where.isWithin(visit.member("tests"))
+                : isOf("surface", at.visit().surface(), finding);
+    }
+
+    /** A ring, a location or a surface that the test names stands elsewhere in the book; findings there name it by id. */
+    private static boolean isOfWhatItNames(TestAt at, Finding finding) {
+        return isOf("ring", at.test().ring(), finding)
+                || isOf("surface", at.visit().visit().surface(), finding)
+                || isOf("location", at.test().location(), finding);
+    }
+
+    private static boolean isOf(String kind, @Nullable String id, Finding finding) {
+        return id != null && finding.subject().equals(kind + " " + id);
     }
 }

@@ -177,6 +177,30 @@ public final class Review {
         return findings.stream().filter(finding -> Bearing.isOn(run, finding)).toList();
     }
 
+    /**
+     * {@return the findings that bear on a test}: its own and its runs', and those of its visit, ring, location and surface
+     *
+     * @param test the test
+     */
+    public List<Finding> findings(TestAt test) {
+        Place where = test.place().in(gaps);
+        return findings.stream()
+                .filter(finding -> Bearing.isOn(test, where, finding))
+                .toList();
+    }
+
+    /**
+     * {@return the findings that bear on a visit as a whole}: its own and its surface's, its tests' left out
+     *
+     * @param visit the visit
+     */
+    public List<Finding> findings(VisitAt visit) {
+        Place where = placeOf(visit);
+        return findings.stream()
+                .filter(finding -> Bearing.isOn(visit, where, finding))
+                .toList();
+    }
+
     /** {@return every run with what it comes to, in the order of the document} */
     public List<RunRate> runs() {
         return List.copyOf(runs);

@@ -1,0 +1,102 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.infiltration.exchange.FieldBookJson;
+import dev.infiltration.field.FieldBook;
+import dev.infiltration.field.ReadBook;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Attribute;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.jsoup.parser.Parser;
+
+/** What holds for every page, seen through the eyes of jsoup, a parser of the WHATWG's HTML. */
+final class Pages {
+
+    private static final Set<String> HARMLESS = Set.of(
+            "html", "head", "meta", "title", "style", "body", "a", "header", "nav", "main", "section", "h1", "h2", "h3", "h4",
+            "p", "ul", "ol", "li", "dl", "div", "dt", "dd", "table", "caption", "thead", "tbody", "tr", "th", "td", "strong",
+            "em", "code", "bdi", "figure", "figcaption", "details", "summary", "span", "svg", "desc", "g", "path", "rect",
+            "circle", "line", "polygon", "text", "defs", "clippath");
+
+    private Pages() {}
+
+    static FieldBook demo() {
+        try (InputStream in = Files.newInputStream(Path.of("..", "infiltration-examples", "demo", "harrow-quay.json"))) {
+            ReadBook read = FieldBookJson.withDefaults().read(in);
+            return read.book().orElseThrow();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    /** {@return the page}, which is sound HTML, holds nothing that runs and asks for nothing */
+    static Document sound(String html) {
+        Parser parser = Parser.htmlParser().setTrackErrors(20);
+        Document page = Jsoup.parse(html, "", parser);
+        assertEquals(List.of(), List.copyOf(parser.getErrors()));
+        page.getAllElements().stream().filter(element -> element != page).forEach(Pages::harmless);
+        assertEquals(1, page.select("h1").size());
+        assertEquals(1, page.select("main").size());
+        idsAreUniqueAndMet(page);
+        headingsSkipNoLevel(page);
+        tablesAreNamed(page);
+        return page;
+    }
+
+    private static void harmless(Element element) {
+        assertTrue(HARMLESS.contains(element.normalName()), element.normalName());
+        for (Attribute attribute : element.attributes()) {
+            String name = attribute.getKey();
+            assertTrue(!name.startsWith("on") && !name.equals("src") && !name.equals("style") || isDrawn(element), name);
+            assertTrue(!name.endsWith("href") || attribute.getValue().matches("#.+|[a-z0-9/-]+\\.(html|md)"), attribute.getValue());
+        }
+    }
+
+    private static boolean isDrawn(Element element) {
+        return element.closest("svg") != null && element.attributesSize() > 0 && !element.hasAttr("src")
+                && element.attributes().asList().stream().noneMatch(attribute -> attribute.getKey().startsWith("on"));
+    }
+
+    private static void idsAreUniqueAndMet(Document page) {
+        List<String> ids = page.select("[id]").eachAttr("id");
+        assertEquals(ids.size(), Set.copyOf(ids).size());
+        page.select("[aria-labelledby]").eachAttr("aria-labelledby").forEach(list -> {
+            for (String id : list.split(" ")) {
+                assertTrue(ids.contains(id), id);
+            }
+        });
+        page.select("a[href^=#]").eachAttr("href").forEach(href -> assertTrue(ids.contains(href.substring(1)), href));
+    }
+
+    private static void headingsSkipNoLevel(Document page) {
+        int before = 0;
+        for (Element heading : page.select("h1, h2, h3, h4, h5, h6")) {
+            int level = heading.normalName().charAt(1) - '0';
+            assertTrue(level <= before + 1, heading.text());
+            before = level;
+        }
+    }
+
+    private static void tablesAreNamed(Document page) {
+        for (Element table : page.select("table")) {
+            assertEquals(1, table.select("> caption").size());
+            int columns = table.select("> thead > tr > th[scope=col]").size();
+            for (Element row : table.select("> tbody > tr")) {
+                assertEquals(1, row.select("> th[scope=row]").size());
+                assertEquals(columns, row.childrenSize());
+            }
+        }
+    }
+}
