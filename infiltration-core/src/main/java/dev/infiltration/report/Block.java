@@ -80,8 +80,7 @@ sealed interface Block {
         }
 
         static Table of(String caption, List<String> heads, List<List<Phrase>> rows) {
-            return new Table(
-                    Phrase.of(caption), heads.stream().map(Phrase::of).toList(), rows);
+            return new Table(Phrase.of(caption), heads.stream().map(Phrase::of).toList(), rows);
         }
     }
 

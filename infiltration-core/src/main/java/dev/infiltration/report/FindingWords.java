@@ -36,6 +36,7 @@ final class FindingWords {
         return Phrase.strong(word(finding.effect()))
                 .and(" (" + push(finding.bias()) + "), ")
                 .and(subject)
-                .and(". What can be done: " + finding.remedy() + ". Rule " + finding.rule() + "; " + finding.basis() + ".");
+                .and(". What can be done: " + finding.remedy() + ". Rule " + finding.rule() + "; " + finding.basis()
+                        + ".");
     }
 }

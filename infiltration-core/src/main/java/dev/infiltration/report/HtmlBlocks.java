@@ -54,6 +54,9 @@ final class HtmlBlocks {
     }
 
     private void points(Points points) {
+        if (points.points().isEmpty()) {
+            return;
+        }
         line("<ul>");
         points.points().forEach(point -> line("<li>" + HtmlWords.of(point) + "</li>"));
         line("</ul>");

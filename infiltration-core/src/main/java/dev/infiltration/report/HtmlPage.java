@@ -60,7 +60,9 @@ record HtmlPage(Phrase title, String kind, List<Block> summary, List<Block> bloc
         StringBuilder links = new StringBuilder();
         for (Block block : blocks) {
             if (block instanceof Block.Section section) {
-                links.append("<li><a href=\"#").append(HtmlWords.escaped(section.id())).append("\">");
+                links.append("<li><a href=\"#")
+                        .append(HtmlWords.escaped(section.id()))
+                        .append("\">");
                 links.append(HtmlWords.of(section.heading())).append("</a></li>\n");
             }
         }

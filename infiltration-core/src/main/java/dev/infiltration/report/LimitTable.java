@@ -25,9 +25,7 @@ final class LimitTable {
         table.times(method);
         table.place(method);
         return Block.Table.of(
-                "Limits of " + method.designation(),
-                List.of("Limit", "SI", "Inch-pound", "Source"),
-                table.rows);
+                "Limits of " + method.designation(), List.of("Limit", "SI", "Inch-pound", "Source"), table.rows);
     }
 
     private void ring(TestMethod method) {

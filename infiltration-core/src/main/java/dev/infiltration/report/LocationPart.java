@@ -45,12 +45,11 @@ final class LocationPart {
         blocks.add(new Block.Paragraph(rate()));
         blocks.add(stated(deviations()));
         blocks.add(new Block.Facts(facts()));
-        tests.stream()
-                .filter(test -> test.test().isMade())
-                .forEach(test -> blocks.add(ReadingTable.of(test)));
+        tests.stream().filter(test -> test.test().isMade()).forEach(test -> blocks.add(ReadingTable.of(test)));
         if (!others().isEmpty()) {
             blocks.add(new Block.Paragraph(Phrase.strong("Worth knowing")));
-            blocks.add(new Block.Points(others().stream().map(FindingWords::line).toList()));
+            blocks.add(
+                    new Block.Points(others().stream().map(FindingWords::line).toList()));
         }
         return new Block.Section(id, heading(), blocks);
     }
@@ -71,7 +70,8 @@ final class LocationPart {
 
     private Optional<LocationRate> row() {
         return review.locations().stream()
-                .filter(row -> row.visit() == tests.get(0).visit() && row.location().equals(location))
+                .filter(row ->
+                        row.visit() == tests.get(0).visit() && row.location().equals(location))
                 .findFirst();
     }
 
@@ -82,7 +82,9 @@ final class LocationPart {
 
     private Phrase rate(LocationRate row) {
         Phrase rate = Phrase.strong(words.text(row.outcome()));
-        return row.outcome() instanceof RateOutcome.Withheld ? rate : rate.and(", from " + source(row) + bounding(row) + deviating());
+        return row.outcome() instanceof RateOutcome.Withheld
+                ? rate
+                : rate.and(", from " + source(row) + bounding(row) + deviating());
     }
 
     private static String bounding(LocationRate row) {
@@ -97,7 +99,9 @@ final class LocationPart {
     }
 
     private String deviating() {
-        return deviations().isEmpty() ? "" : ", with " + Words.count(deviations().size(), "deviation") + " stated below";
+        return deviations().isEmpty()
+                ? ""
+                : ", with " + Words.count(deviations().size(), "deviation") + " stated below";
     }
 
     private Phrase notTested() {
@@ -141,17 +145,26 @@ final class LocationPart {
 
     private static void place(Location spot, List<Fact> facts) {
         given(facts, "Zone", spot.zone());
-        given(facts, "Chosen", spot.selection() == null ? null : spot.selection().word());
+        given(
+                facts,
+                "Chosen",
+                spot.selection() == null ? null : spot.selection().word());
         given(facts, "Along, across", spot.x() == null || spot.y() == null ? null : spot.x() + ", " + spot.y());
         given(facts, "Slope", spot.slope());
         if (spot.position() != null) {
-            given(facts, "Latitude, longitude", spot.position().latitude() + ", " + spot.position().longitude());
+            given(
+                    facts,
+                    "Latitude, longitude",
+                    spot.position().latitude() + ", " + spot.position().longitude());
         }
     }
 
     private static void made(TestAt at, List<Fact> facts) {
         LocationTest test = at.test();
-        facts.add(new Fact("Ring", Phrase.written(test.ring()).and(at.ring().map(LocationPart::ring).orElse(""))));
+        facts.add(new Fact(
+                "Ring",
+                Phrase.written(test.ring())
+                        .and(at.ring().map(LocationPart::ring).orElse(""))));
         facts.add(new Fact("Surface temperature", Phrase.written(test.surfaceTemperature())));
         given(facts, "Water temperature", test.waterTemperature());
         given(facts, "Clear distance", test.clearSpacing());
@@ -160,8 +173,7 @@ final class LocationPart {
     }
 
     private static String ring(Ring ring) {
-        String diameters =
-                ring.diametersInUse().stream().map(Reading::toString).collect(Collectors.joining(", "));
+        String diameters = ring.diametersInUse().stream().map(Reading::toString).collect(Collectors.joining(", "));
         return (diameters.isEmpty() ? "" : ", inside diameter " + diameters)
                 + (ring.height() == null ? "" : ", height " + ring.height());
     }

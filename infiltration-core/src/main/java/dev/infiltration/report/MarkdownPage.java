@@ -53,9 +53,10 @@ final class MarkdownPage {
     }
 
     private void list(List<Phrase> points) {
-        paragraph(points.stream()
-                .map(point -> "- " + MarkdownWords.of(point))
-                .collect(Collectors.joining("\n")));
+        if (points.isEmpty()) {
+            return;
+        }
+        paragraph(points.stream().map(point -> "- " + MarkdownWords.of(point)).collect(Collectors.joining("\n")));
     }
 
     private void table(Table table) {

@@ -3,6 +3,7 @@
 package dev.infiltration.report;
 
 import dev.infiltration.check.VisitAt;
+import dev.infiltration.field.Pouring;
 import dev.infiltration.field.Ring;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.rate.RateEquation;
@@ -39,26 +40,36 @@ final class Origins {
                 "origins",
                 Phrase.of("Where the figures come from"),
                 List.of(
-                        Block.Paragraph.of("A run's rate is " + FORMULA
-                                + ": M the mass of the water that went in, D the ring's mean inside diameter, t the time it took. "
-                                + "A location's rate is the mean of its runs that count. A surface's figures join the locations that have one."),
+                        Block.Paragraph.of(
+                                "A run's rate is " + FORMULA
+                                        + ": M the mass of the water that went in, D the ring's mean inside diameter, t the time it took. "
+                                        + "A location's rate is the mean of its runs that count. A surface's figures join the locations that have one."),
                         Block.Table.of(
                                 "Figures of the runs",
                                 List.of("Run", "Place in the book", "M", "D", "t", "K", "I"),
                                 runs().stream().map(this::row).toList()),
-                        method()));
+                        method(),
+                        new Block.Points(review.policyChanges().stream()
+                                .map(change ->
+                                        Phrase.of("Changed by the user: ").and(Phrase.written(change)))
+                                .toList())));
     }
 
     private List<Phrase> row(RunRate run) {
-        var pouring = run.run().pouring();
+        Pouring pouring = run.run().pouring();
         return List.of(
                 Phrase.written(run.run().subject()),
                 Phrase.code(run.where()),
-                Phrase.written(pouring.pouredWater().orElse(null)),
+                Phrase.written(pouring.pouredWater().orElse(null)).and(leftStanding(pouring)),
                 run.run().test().ring().map(Origins::diameter).orElse(Phrase.NOT_RECORDED),
                 Phrase.written(pouring.elapsed()),
-                Phrase.of("as published"),
+                run.constant().map(constant -> Phrase.of(constant.toString())).orElse(Phrase.of("none used")),
                 rate(run));
+    }
+
+    private static String leftStanding(Pouring pouring) {
+        boolean isLess = pouring.isStopped() && pouring.depthAtStop() != null;
+        return isLess ? ", less what stood " + pouring.depthAtStop() + " deep" : "";
     }
 
     private Phrase rate(RunRate run) {
@@ -80,8 +91,7 @@ final class Origins {
         int number = ring.diametersInUse().size();
         return number == 1
                 ? Phrase.written(ring.diametersInUse().get(0))
-                : Phrase.of(String.format(
-                        Locale.ROOT, "%.2f mm, mean of %d", RateEquation.meanDiameter(ring), number));
+                : Phrase.of(String.format(Locale.ROOT, "%.2f mm, mean of %d", RateEquation.meanDiameter(ring), number));
     }
 
     private Block method() {
@@ -97,8 +107,6 @@ final class Origins {
         return new Block.Section(
                 "limits",
                 Phrase.of("Limits of the method"),
-                List.of(
-                        Block.Paragraph.of(Words.capital(method.verification()) + "."),
-                        LimitTable.of(method)));
+                List.of(Block.Paragraph.of(Words.capital(method.verification()) + "."), LimitTable.of(method)));
     }
 }

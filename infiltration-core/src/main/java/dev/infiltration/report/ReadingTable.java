@@ -8,8 +8,8 @@ import dev.infiltration.field.Event;
 import dev.infiltration.field.Head;
 import dev.infiltration.field.Pour;
 import dev.infiltration.field.Pouring;
-import dev.infiltration.field.TestRun;
 import dev.infiltration.field.PreWet;
+import dev.infiltration.field.TestRun;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -20,12 +20,10 @@ import org.jspecify.annotations.Nullable;
 /** The readings of a test as they were written: a row a reading, a column for the prewetting and for each run. */
 final class ReadingTable {
 
-    private final TestAt test;
     private final List<PouringAt> pourings;
     private final List<List<Phrase>> rows = new ArrayList<>();
 
     private ReadingTable(TestAt test) {
-        this.test = test;
         this.pourings =
                 Stream.concat(test.preWet().stream(), test.runs().stream()).toList();
     }
@@ -37,13 +35,16 @@ final class ReadingTable {
         table.always("Water poured", ReadingTable::water);
         table.where("Pours", ReadingTable::pours);
         table.always("Time taken", Pouring::elapsed);
-        table.always("Ended", pouring -> pouring.end() == null ? null : pouring.end().word());
+        table.always(
+                "Ended", pouring -> pouring.end() == null ? null : pouring.end().word());
         table.where("Depth left standing", Pouring::depthAtStop);
         table.where("Void because", ReadingTable::voidReason);
         table.always("Head", pouring -> head(pouring.head()));
         table.where("Events", ReadingTable::events);
         return new Block.Table(
-                Phrase.of("Readings of test ").and(Phrase.written(test.test().id())).and(", as written"),
+                Phrase.of("Readings of test ")
+                        .and(Phrase.written(test.test().id()))
+                        .and(", as written"),
                 table.heads(),
                 table.rows);
     }

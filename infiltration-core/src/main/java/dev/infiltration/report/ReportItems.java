@@ -68,9 +68,8 @@ final class ReportItems {
 
     private Phrase eachTest(Function<LocationTest, @Nullable Object> part) {
         List<Phrase> values = made.stream()
-                .map(test -> Phrase.written(test.test().location())
-                        .and(": ")
-                        .and(Phrase.written(part.apply(test.test()))))
+                .map(test ->
+                        Phrase.written(test.test().location()).and(": ").and(Phrase.written(part.apply(test.test()))))
                 .toList();
         return values.isEmpty() ? Phrase.of("no test was made") : Phrase.joined(values, "; ");
     }
@@ -80,7 +79,11 @@ final class ReportItems {
         List<TestRun> runs = test.runs();
         Object start = preWet != null && preWet.start() != null
                 ? preWet.start()
-                : runs.stream().map(TestRun::start).filter(Objects::nonNull).findFirst().orElse(null);
+                : runs.stream()
+                        .map(TestRun::start)
+                        .filter(Objects::nonNull)
+                        .findFirst()
+                        .orElse(null);
         Object last = runs.isEmpty()
                 ? preWet == null ? null : preWet.elapsed()
                 : runs.get(runs.size() - 1).elapsed();
@@ -105,17 +108,23 @@ final class ReportItems {
                 ? Phrase.NOT_RECORDED
                 : Phrase.written(thickness)
                         .and(", ")
-                        .and(basis == null ? Phrase.missing("whether measured is not recorded") : Phrase.of(basis.word()));
+                        .and(
+                                basis == null
+                                        ? Phrase.missing("whether measured is not recorded")
+                                        : Phrase.of(basis.word()));
     }
 
     Phrase crew() {
-        List<Phrase> members = visit.visit().crew().stream().map(ReportItems::member).toList();
+        List<Phrase> members =
+                visit.visit().crew().stream().map(ReportItems::member).toList();
         return members.isEmpty() ? Phrase.NOT_RECORDED : Phrase.joined(members, ", ");
     }
 
     private static Phrase member(CrewMember member) {
         Phrase initials = Phrase.written(member.initials());
-        return member.role() == null ? initials : initials.and(" (").and(Phrase.written(member.role())).and(")");
+        return member.role() == null
+                ? initials
+                : initials.and(" (").and(Phrase.written(member.role())).and(")");
     }
 
     private <T> @Nullable T site(Function<Site, @Nullable T> part) {

@@ -70,11 +70,14 @@ final class VisitFacts {
         Phrase used = visit.method()
                 .map(method -> Phrase.written(method.designation() + " (" + method.id() + ")"))
                 .orElse(Phrase.missing("unknown"));
-        return named == null ? used.and(", by the kind of surface: none was named") : used.and(", named as ").and(Phrase.written(named));
+        return named == null
+                ? used.and(", by the kind of surface: none was named")
+                : used.and(", named as ").and(Phrase.written(named));
     }
 
     private Phrase instruments() {
-        List<Phrase> used = visit.visit().instruments().stream().map(this::instrument).toList();
+        List<Phrase> used =
+                visit.visit().instruments().stream().map(this::instrument).toList();
         return used.isEmpty() ? Phrase.NOT_RECORDED : Phrase.joined(used, "; ");
     }
 

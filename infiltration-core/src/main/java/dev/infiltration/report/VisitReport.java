@@ -85,7 +85,8 @@ public final class VisitReport {
                 .map(TestMethod::verification)
                 .orElse("no method is known for this visit: no rule of a method was judged");
         return List.of(
-                new Block.Paragraph(where.and(", ").and(Phrase.written(record.date())).and(".")),
+                new Block.Paragraph(
+                        where.and(", ").and(Phrase.written(record.date())).and(".")),
                 Block.Paragraph.of(Words.capital(verified) + "."));
     }
 
@@ -109,10 +110,11 @@ public final class VisitReport {
 
     private List<Block> rates() {
         List<List<Phrase>> rows = new ArrayList<>();
-        locations().forEach(part -> rows.add(List.of(
-                part.name(),
-                part.rate(),
-                part.deviations().isEmpty() ? Phrase.of("none") : Phrase.of(part.pushes()))));
+        locations()
+                .forEach(part -> rows.add(List.of(
+                        part.name(),
+                        part.rate(),
+                        part.deviations().isEmpty() ? Phrase.of("none") : Phrase.of(part.pushes()))));
         return List.of(
                 Block.Table.of("Rates of the locations", List.of("Location", "Rate", "Deviations stated"), rows),
                 SurfaceFigures.of(surfaceRate(), RateWords.of(visit)));
@@ -127,7 +129,9 @@ public final class VisitReport {
 
     private List<LocationPart> locations() {
         Map<@Nullable String, List<TestAt>> tests = new LinkedHashMap<>();
-        visit.tests().forEach(test -> tests.computeIfAbsent(test.test().location(), key -> new ArrayList<>()).add(test));
+        visit.tests()
+                .forEach(test -> tests.computeIfAbsent(test.test().location(), key -> new ArrayList<>())
+                        .add(test));
         List<LocationPart> parts = new ArrayList<>();
         tests.forEach((location, made) -> parts.add(new LocationPart(review, visit, location, made)));
         return parts;
@@ -144,8 +148,9 @@ public final class VisitReport {
         if (asked.isEmpty()) {
             return List.of(Block.Paragraph.of("No method is known that asks for anything."));
         }
-        List<Fact> facts =
-                asked.stream().map(item -> new Fact(Words.item(item), value(item))).toList();
+        List<Fact> facts = asked.stream()
+                .map(item -> new Fact(Words.item(item), value(item)))
+                .toList();
         return List.of(Block.Paragraph.of(missingInWords()), new Block.Facts(facts));
     }
 
@@ -168,7 +173,8 @@ public final class VisitReport {
         return List.of(
                 findings.isEmpty()
                         ? Block.Paragraph.of("None beyond those stated with the locations.")
-                        : new Block.Points(findings.stream().map(FindingWords::line).toList()));
+                        : new Block.Points(
+                                findings.stream().map(FindingWords::line).toList()));
     }
 
     private List<Block> amendments() {

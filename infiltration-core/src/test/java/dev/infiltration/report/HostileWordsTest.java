@@ -23,8 +23,19 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HostileWordsTest {
 
     private static final Set<String> PLAIN = Set.of(
-            "Document", "Heading", "Paragraph", "Text", "BulletList", "ListItem", "StrongEmphasis", "Emphasis", "TableBlock",
-            "TableHead", "TableBody", "TableRow", "TableCell");
+            "Document",
+            "Heading",
+            "Paragraph",
+            "Text",
+            "BulletList",
+            "ListItem",
+            "StrongEmphasis",
+            "Emphasis",
+            "TableBlock",
+            "TableHead",
+            "TableBody",
+            "TableRow",
+            "TableCell");
 
     private static final List<org.commonmark.Extension> TABLES = List.of(TablesExtension.create());
 
@@ -69,7 +80,17 @@ class HostileWordsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "\u0000", "\u0007", "\u001B[31m", "\u007F", "\u0085", "\uD800", "\uFFFE", "\uFDD0", "\u202E", "\u2066", "\u2069"
+                "\u0000",
+                "\u0007",
+                "\u001B[31m",
+                "\u007F",
+                "\u0085",
+                "\uD800",
+                "\uFFFE",
+                "\uFDD0",
+                "\u202E",
+                "\u2066",
+                "\u2069"
             })
     void whatIsNoTextIsShownAsNone(String sign) {
         FieldBook book = Rewritten.book(Pages.demo(), text -> text + sign);
@@ -78,7 +99,8 @@ class HostileWordsTest {
             String shown = Pages.sound(report.html()).text();
             assertTrue(shown.contains("\uFFFD"));
             assertTrue(sign.startsWith("\u001B") || !shown.contains(sign));
-            assertTrue(report.markdown().contains("\uFFFD") && !report.markdown().contains(sign));
+            assertTrue(
+                    report.markdown().contains("\uFFFD") && !report.markdown().contains(sign));
         }
     }
 

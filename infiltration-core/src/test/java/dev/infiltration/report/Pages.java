@@ -25,15 +25,62 @@ import org.jsoup.parser.Parser;
 final class Pages {
 
     private static final Set<String> HARMLESS = Set.of(
-            "html", "head", "meta", "title", "style", "body", "a", "header", "nav", "main", "section", "h1", "h2", "h3", "h4",
-            "p", "ul", "ol", "li", "dl", "div", "dt", "dd", "table", "caption", "thead", "tbody", "tr", "th", "td", "strong",
-            "em", "code", "bdi", "figure", "figcaption", "details", "summary", "span", "svg", "desc", "g", "path", "rect",
-            "circle", "line", "polygon", "text", "defs", "clippath");
+            "html",
+            "head",
+            "meta",
+            "title",
+            "style",
+            "body",
+            "a",
+            "header",
+            "nav",
+            "main",
+            "section",
+            "h1",
+            "h2",
+            "h3",
+            "h4",
+            "p",
+            "ul",
+            "ol",
+            "li",
+            "dl",
+            "div",
+            "dt",
+            "dd",
+            "table",
+            "caption",
+            "thead",
+            "tbody",
+            "tr",
+            "th",
+            "td",
+            "strong",
+            "em",
+            "code",
+            "bdi",
+            "figure",
+            "figcaption",
+            "details",
+            "summary",
+            "span",
+            "svg",
+            "desc",
+            "g",
+            "path",
+            "rect",
+            "circle",
+            "line",
+            "polygon",
+            "text",
+            "defs",
+            "clippath");
 
     private Pages() {}
 
     static FieldBook demo() {
-        try (InputStream in = Files.newInputStream(Path.of("..", "infiltration-examples", "demo", "harrow-quay.json"))) {
+        try (InputStream in =
+                Files.newInputStream(Path.of("..", "infiltration-examples", "demo", "harrow-quay.json"))) {
             ReadBook read = FieldBookJson.withDefaults().read(in);
             return read.book().orElseThrow();
         } catch (IOException broken) {
@@ -59,14 +106,20 @@ final class Pages {
         assertTrue(HARMLESS.contains(element.normalName()), element.normalName());
         for (Attribute attribute : element.attributes()) {
             String name = attribute.getKey();
-            assertTrue(!name.startsWith("on") && !name.equals("src") && !name.equals("style") || isDrawn(element), name);
-            assertTrue(!name.endsWith("href") || attribute.getValue().matches("#.+|[a-z0-9/-]+\\.(html|md)"), attribute.getValue());
+            assertTrue(
+                    !name.startsWith("on") && !name.equals("src") && !name.equals("style") || isDrawn(element), name);
+            assertTrue(
+                    !name.endsWith("href") || attribute.getValue().matches("#.+|[a-z0-9/-]+\\.(html|md)"),
+                    attribute.getValue());
         }
     }
 
     private static boolean isDrawn(Element element) {
-        return element.closest("svg") != null && element.attributesSize() > 0 && !element.hasAttr("src")
-                && element.attributes().asList().stream().noneMatch(attribute -> attribute.getKey().startsWith("on"));
+        return element.closest("svg") != null
+                && element.attributesSize() > 0
+                && !element.hasAttr("src")
+                && element.attributes().asList().stream()
+                        .noneMatch(attribute -> attribute.getKey().startsWith("on"));
     }
 
     private static void idsAreUniqueAndMet(Document page) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.infiltration.check.Checker;
 import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
 import dev.infiltration.check.TestAt;
@@ -13,8 +14,10 @@ import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Amendment;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.FieldBook;
+import dev.infiltration.field.ReadBook;
 import dev.infiltration.field.Visit;
 import dev.infiltration.method.ReportItem;
+import dev.infiltration.rate.RateEquation;
 import dev.infiltration.review.Review;
 import dev.infiltration.review.RunRate;
 import java.util.List;
@@ -62,8 +65,10 @@ class VisitReportTest {
             for (Finding finding : REVIEW.findings(run)) {
                 boolean isDeviation = finding.effect().compareTo(Effect.DEVIATION) <= 0;
                 assertTrue(part.text().contains(finding.message()), finding.toString());
-                assertTrue(!isDeviation || part.select("li").eachText().stream()
-                        .anyMatch(line -> line.contains(finding.message()) && line.contains(FindingWords.push(finding.bias()))));
+                assertTrue(!isDeviation
+                        || part.select("li").eachText().stream()
+                                .anyMatch(line -> line.contains(finding.message())
+                                        && line.contains(FindingWords.push(finding.bias()))));
                 stated += isDeviation ? 1 : 0;
             }
         }
@@ -95,9 +100,13 @@ class VisitReportTest {
     @Test
     void readingsStandAsWritten() {
         Element table = location(page("V2"), "A2").selectFirst("table");
-        assertEquals(List.of("Reading", "Prewetting", "Run 1"), table.select("thead th").eachText());
-        assertEquals("Water poured 8.30 lb 40.02 lb", table.select("tbody tr").get(1).text());
-        assertEquals("Time taken 19.6 s 118.4 s", table.select("tbody tr").get(2).text());
+        assertEquals(
+                List.of("Reading", "Prewetting", "Run 1"),
+                table.select("thead th").eachText());
+        assertEquals(
+                "Water poured 8.30 lb 40.02 lb", table.select("tbody tr").get(1).text());
+        assertEquals(
+                "Time taken 19.6 s 118.4 s", table.select("tbody tr").get(2).text());
     }
 
     @Test
@@ -105,10 +114,17 @@ class VisitReportTest {
         for (RunRate run : REVIEW.runs()) {
             Element origins = page(run.run().test().visit().subject()).getElementById("origins");
             Element row = origins.select("tr").stream()
-                    .filter(each -> each.select("code").text().equals(run.where().toString()))
+                    .filter(each ->
+                            each.select("code").text().equals(run.where().toString()))
                     .findFirst()
                     .orElseThrow();
-            run.outcome().figure().ifPresent(rate -> assertTrue(row.text().contains(rate.millimetresPerHour() + " mm/h")));
+            run.outcome()
+                    .figure()
+                    .ifPresent(rate -> assertTrue(row.text().contains(rate.millimetresPerHour() + " mm/h")));
+            assertTrue(
+                    run.constant().isEmpty()
+                            || row.text().contains(run.constant().get().toString()),
+                    row.text());
             assertTrue(origins.text().contains("I = K\u00B7M/(D\u00B2\u00B7t)"));
             assertTrue(origins.text().contains("not verified against the licensed edition"));
         }
@@ -117,7 +133,9 @@ class VisitReportTest {
     @Test
     void limitsStandWithTheirSourceAndItsTrust() {
         String limits = page("V1").getElementById("limits").text();
-        assertTrue(limits.contains("Prewetting water 3.55 to 3.65 kg 7.9 to 8.1 lb ASTM C1701/C1701M, 8.2 (memory)"), limits);
+        assertTrue(
+                limits.contains("Prewetting water 3.55 to 3.65 kg 7.9 to 8.1 lb ASTM C1701/C1701M, 8.2 (memory)"),
+                limits);
         assertTrue(limits.startsWith("Limits of the method Limits not verified against the licensed edition."), limits);
     }
 
@@ -134,16 +152,33 @@ class VisitReportTest {
     void everyItemThatTheMethodAsksForStandsThere() {
         Document page = page("V6");
         assertEquals(
-                List.of("Identification", "Location", "Site description", "Age", "Thickness", "Date", "Start finish", "Crew",
-                        "Weather", "Surface temperature", "Photo"),
+                List.of(
+                        "Identification",
+                        "Location",
+                        "Site description",
+                        "Age",
+                        "Thickness",
+                        "Date",
+                        "Start finish",
+                        "Crew",
+                        "Weather",
+                        "Surface temperature",
+                        "Photo"),
                 page.getElementById("items").select("dt").eachText());
-        assertTrue(page.getElementById("items").text().contains("placed on 2020-06-30, 5 years and 1 month before the visit"));
+        assertTrue(page.getElementById("items")
+                .text()
+                .contains("placed on 2020-06-30, 5 years and 1 month before the visit"));
     }
 
     @Test
     void amendmentsAreToldInFull() {
-        Amendment amendment =
-                Amendment.of(ClockTime.parse("2023-06-08T08:00"), "MV", "/visits/0/tests/0/runs/0/elapsed", "63.2 s", "62.3 s", "digits swapped");
+        Amendment amendment = Amendment.of(
+                ClockTime.parse("2023-06-08T08:00"),
+                "MV",
+                "/visits/0/tests/0/runs/0/elapsed",
+                "63.2 s",
+                "62.3 s",
+                "digits swapped");
         Review review = changed("V1", visit -> visit.withAmendments(List.of(amendment)));
         Document page = Pages.sound(VisitReport.of(review, visit(review, "V1")).html());
         assertEquals(
@@ -169,10 +204,23 @@ class VisitReportTest {
     }
 
     @Test
+    void anotherEquationIsNamed() {
+        Checker checker =
+                Checker.withDefaults().withEquation(RateEquation.asPublished().withWaterDensity(998.2));
+        Review review = Review.of(ReadBook.of(Pages.demo()), checker);
+        String origins = Pages.sound(VisitReport.all(review).get(0).html())
+                .getElementById("origins")
+                .text();
+        assertTrue(origins.contains("from geometry, water of 998.20 kg/m\u00B3"), origins);
+        assertTrue(origins.contains("Changed by the user: "), origins);
+    }
+
+    @Test
     void sameBytesEveryTime() {
         VisitReport report = VisitReport.of(REVIEW, visit(REVIEW, "V2"));
         Review again = Review.of(Pages.demo());
-        assertEquals(report.markdown(), VisitReport.of(again, visit(again, "V2")).markdown());
+        assertEquals(
+                report.markdown(), VisitReport.of(again, visit(again, "V2")).markdown());
         assertEquals(report.html(), VisitReport.of(again, visit(again, "V2")).html());
     }
 }
