@@ -6,6 +6,7 @@
 module dev.infiltration.examples {
     requires static org.jspecify;
     requires dev.infiltration.core;
+    requires java.desktop;
     requires jakarta.validation;
     requires java.desktop;
     requires org.hibernate.validator;

@@ -89,7 +89,6 @@ sealed interface Block {
      *
      * @param plot  what is drawn
      * @param svg   the drawing; empty where nobody draws
-     * @param table what it shows, in figures
      */
-    record Picture(Plot plot, String svg, Table table) implements Block {}
+    record Picture(Plot plot, String svg) implements Block {}
 }

@@ -10,9 +10,10 @@ import dev.infiltration.report.Block.Section;
 import dev.infiltration.report.Block.Table;
 import java.util.List;
 
-/** Blocks in HTML; sections become landmarks of their own, tables carry captions and scopes. */
+/** Blocks in HTML; sections of the page are landmarks, tables carry captions and scopes. */
 final class HtmlBlocks {
 
+    private static final int TOP = 2;
     private static final int DEEPEST = 6;
 
     private final StringBuilder html = new StringBuilder();
@@ -20,7 +21,7 @@ final class HtmlBlocks {
 
     static String of(List<Block> blocks) {
         HtmlBlocks writer = new HtmlBlocks();
-        blocks.forEach(block -> writer.write(block, 2));
+        blocks.forEach(block -> writer.write(block, TOP));
         return writer.html.toString();
     }
 
@@ -47,7 +48,8 @@ final class HtmlBlocks {
     private void section(Section section, int level) {
         String heading = "h" + Math.min(level, DEEPEST);
         String id = HtmlWords.escaped(section.id());
-        line("<section id=\"" + id + "\" aria-labelledby=\"" + id + "-h\">");
+        String landmark = level == TOP ? "\" aria-labelledby=\"" + id + "-h\">" : "\">";
+        line("<section id=\"" + id + landmark);
         line("<" + heading + " id=\"" + id + "-h\">" + HtmlWords.of(section.heading()) + "</" + heading + ">");
         section.blocks().forEach(block -> write(block, level + 1));
         line("</section>");
@@ -74,7 +76,7 @@ final class HtmlBlocks {
     private void table(Table table) {
         captions++;
         String caption = "caption-" + captions;
-        line("<div class=\"table\" role=\"region\" aria-labelledby=\"" + caption + "\" tabindex=\"0\">");
+        line("<div class=\"table\" role=\"group\" aria-labelledby=\"" + caption + "\" tabindex=\"0\">");
         line("<table>");
         line("<caption id=\"" + caption + "\">" + HtmlWords.of(table.caption()) + "</caption>");
         row("thead", table.heads(), "<th scope=\"col\">", "</th>");
@@ -100,14 +102,14 @@ final class HtmlBlocks {
 
     private void picture(Picture picture) {
         if (picture.svg().isEmpty()) {
-            table(picture.table());
+            table(PlotWords.table(picture.plot()));
             return;
         }
         line("<figure>");
         line(picture.svg());
         line("<figcaption>" + HtmlWords.escaped(picture.plot().description()) + "</figcaption>");
         line("<details><summary>The same in figures</summary>");
-        table(picture.table());
+        table(PlotWords.table(picture.plot()));
         line("</details>");
         line("</figure>");
     }

@@ -2,8 +2,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.report;
 
+import java.util.regex.Pattern;
+
 /** Words in HTML: everything escaped, what was written in a book kept from reordering what stands around it. */
 final class HtmlWords {
+
+    /** Days and rates are not broken over lines. */
+    private static final Pattern WHOLE =
+            Pattern.compile("\\b\\d{4}-\\d{2}-\\d{2}\\b|\\b\\d[\\d.]* (?:mm|in)/h");
 
     private HtmlWords() {}
 
@@ -24,7 +30,7 @@ final class HtmlWords {
     }
 
     private static String of(Phrase.Piece piece) {
-        String text = escaped(piece.text());
+        String text = WHOLE.matcher(escaped(piece.text())).replaceAll("<span class=\"whole\">$0</span>");
         return switch (piece.kind()) {
             case OWN -> text;
             case STRONG -> "<strong>" + text + "</strong>";

@@ -81,7 +81,7 @@ final class LocationPart {
     }
 
     private Phrase rate(LocationRate row) {
-        Phrase rate = Phrase.strong(words.text(row.outcome()));
+        Phrase rate = Phrase.strong(words.text(row));
         return row.outcome() instanceof RateOutcome.Withheld
                 ? rate
                 : rate.and(", from " + source(row) + bounding(row) + deviating());

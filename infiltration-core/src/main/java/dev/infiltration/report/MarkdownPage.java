@@ -44,7 +44,7 @@ final class MarkdownPage {
         } else if (block instanceof Table table) {
             table(table);
         } else if (block instanceof Picture picture) {
-            table(picture.table());
+            table(PlotWords.table(picture.plot()));
         }
     }
 

@@ -21,18 +21,14 @@ final class Origins {
 
     private final Review review;
     private final VisitAt visit;
+    private final List<RunRate> runs;
     private final RateWords words;
 
-    Origins(Review review, VisitAt visit) {
+    Origins(Review review, VisitAt visit, List<RunRate> runs) {
         this.review = review;
         this.visit = visit;
+        this.runs = runs;
         this.words = RateWords.of(visit);
-    }
-
-    List<RunRate> runs() {
-        return review.runs().stream()
-                .filter(run -> run.run().test().visit() == visit)
-                .toList();
     }
 
     Block.Section section() {
@@ -47,7 +43,7 @@ final class Origins {
                         Block.Table.of(
                                 "Figures of the runs",
                                 List.of("Run", "Place in the book", "M", "D", "t", "K", "I"),
-                                runs().stream().map(this::row).toList()),
+                                runs.stream().map(this::row).toList()),
                         method(),
                         new Block.Points(review.policyChanges().stream()
                                 .map(change ->

@@ -2,8 +2,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.report;
 
-/** Something to be drawn. */
-public interface Plot {
-    /** {@return what it shows in a sentence or two} */
+/** Something to be drawn, in figures; each kind is a record that a renderer can read. */
+public sealed interface Plot permits RatePlot, HistoryPlot, MapPlot, PairPlot {
+
+    /** {@return what it shows, in a line} */
+    String title();
+
+    /** {@return what there is to see, for whoever cannot see it} */
     String description();
 }

@@ -12,12 +12,17 @@ import dev.infiltration.method.TestMethod;
 import dev.infiltration.report.Block.Fact;
 import dev.infiltration.report.Block.Section;
 import dev.infiltration.review.Review;
+import dev.infiltration.review.RunRate;
+import dev.infiltration.review.VisitDecision;
+import dev.infiltration.summary.Decision;
 import dev.infiltration.summary.SurfaceRate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,23 +36,43 @@ public final class VisitReport {
 
     private final Review review;
     private final VisitAt visit;
+    private final SurfaceRate row;
+    private final Made made;
+    private final String name;
+    private final Plots plots;
     private final ReportItems items;
 
-    private VisitReport(Review review, VisitAt visit) {
+    private VisitReport(Review review, SurfaceRate row, Made made, String name, Plots plots) {
         this.review = review;
-        this.visit = visit;
+        this.visit = row.visit();
+        this.row = row;
+        this.made = made;
+        this.name = name;
+        this.plots = plots;
         this.items = new ReportItems(visit);
     }
+
+    /**
+     * What was made of a visit.
+     *
+     * @param runs      its runs with their rates
+     * @param decisions the decisions on its surface
+     */
+    private record Made(List<RunRate> runs, List<Decision> decisions) {}
 
     /**
      * {@return the report of a visit}
      *
      * @param review the review
      * @param visit  one of its visits
+     * @throws IllegalArgumentException if it is none of them
      */
     public static VisitReport of(Review review, VisitAt visit) {
-        Objects.requireNonNull(review, "review");
-        return new VisitReport(review, Objects.requireNonNull(visit, "visit"));
+        Objects.requireNonNull(visit, "visit");
+        return all(review).stream()
+                .filter(report -> report.visit == visit)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("visit: expected one of the review's, got another"));
     }
 
     /**
@@ -56,7 +81,52 @@ public final class VisitReport {
      * @param review the review
      */
     public static List<VisitReport> all(Review review) {
-        return review.surfaces().stream().map(row -> of(review, row.visit())).toList();
+        List<SurfaceRate> rows = review.surfaces();
+        Map<VisitAt, List<RunRate>> runs = review.runs().stream()
+                .collect(Collectors.groupingBy(run -> run.run().test().visit()));
+        Map<VisitAt, List<Decision>> decisions = review.decisions().stream()
+                .collect(Collectors.groupingBy(
+                        VisitDecision::visit, Collectors.mapping(VisitDecision::decision, Collectors.toList())));
+        List<@Nullable String> ids = new ArrayList<>();
+        rows.forEach(row -> ids.add(row.visit().visit().id()));
+        List<String> names = FileNames.of("visit", ids);
+        List<VisitReport> reports = new ArrayList<>();
+        for (SurfaceRate row : rows) {
+            VisitAt visit = row.visit();
+            Made made = new Made(runs.getOrDefault(visit, List.of()), decisions.getOrDefault(visit, List.of()));
+            reports.add(new VisitReport(review, row, made, names.get(reports.size()), Plots.none()));
+        }
+        return reports;
+    }
+
+    /**
+     * {@return this report with drawings}
+     *
+     * @param plots what draws them
+     */
+    public VisitReport withPlots(Plots plots) {
+        return new VisitReport(review, row, made, name, Objects.requireNonNull(plots, "plots"));
+    }
+
+    /** {@return the visit} */
+    public VisitAt visit() {
+        return visit;
+    }
+
+    SurfaceRate surface() {
+        return row;
+    }
+
+    /** {@return a file name for the report, without an ending}: the visit's id where that is safe, no two of a review alike */
+    public String name() {
+        return name;
+    }
+
+    /** {@return what is drawn in the report, by names that files can bear} */
+    public Map<String, Plot> plots() {
+        Drawn drawn = new Drawn(Plots.none(), "visit-" + name);
+        drawn.of(new VisitPlots(review, visit).all());
+        return Collections.unmodifiableMap(drawn.byName());
     }
 
     /** {@return what the method's report must state here and the book does not say} */
@@ -93,12 +163,16 @@ public final class VisitReport {
     private List<Block> parts() {
         List<Block> parts = new ArrayList<>();
         parts.add(new Section("rates", Phrase.of("Rates"), rates()));
+        if (!made.decisions().isEmpty()) {
+            List<Block> decisions = made.decisions().stream().map(DecisionPart::of).toList();
+            parts.add(new Section("decisions", Phrase.of("Decisions"), decisions));
+        }
         parts.add(new Section("items", Phrase.of("What the report must state"), stated()));
         parts.add(new Section("record", Phrase.of("The visit"), List.of(new VisitFacts(review, visit).facts())));
         parts.addAll(locationParts());
         parts.add(new Section("findings", Phrase.of("Findings on the visit as a whole"), findings()));
         parts.add(new Section("amendments", Phrase.of("Amendments"), amendments()));
-        parts.add(new Origins(review, visit).section());
+        parts.add(new Origins(review, visit, made.runs()).section());
         visit.method().map(Origins::limits).ifPresent(parts::add);
         parts.add(new Section("cautions", Phrase.of("Cautions, and whom to defer to"), List.of(cautions())));
         return parts;
@@ -115,16 +189,13 @@ public final class VisitReport {
                         part.name(),
                         part.rate(),
                         part.deviations().isEmpty() ? Phrase.of("none") : Phrase.of(part.pushes()))));
-        return List.of(
-                Block.Table.of("Rates of the locations", List.of("Location", "Rate", "Deviations stated"), rows),
-                SurfaceFigures.of(surfaceRate(), RateWords.of(visit)));
-    }
-
-    private SurfaceRate surfaceRate() {
-        return review.surfaces().stream()
-                .filter(row -> row.visit() == visit)
-                .findFirst()
-                .orElseThrow();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Block.Table.of(
+                "Rates of the locations", List.of("Location", "Rate", "Deviations stated"), rows));
+        blocks.add(Block.Paragraph.of(Words.capital(RateWords.PLUS_MINUS) + "."));
+        blocks.add(SurfaceFigures.of(row, RateWords.of(visit)));
+        blocks.addAll(new Drawn(plots, "visit-" + name).of(new VisitPlots(review, visit).all()));
+        return blocks;
     }
 
     private List<LocationPart> locations() {

@@ -6,6 +6,10 @@ import dev.infiltration.check.Finding;
 import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Place;
+import dev.infiltration.field.Visit;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Which findings bear on a run, a test, a visit. */
@@ -43,5 +47,18 @@ final class Bearing {
 
     private static boolean isOf(String kind, @Nullable String id, Finding finding) {
         return id != null && finding.subject().equals(kind + " " + id);
+    }
+
+    /** {@return findings by the visit that they stand in; by the book where they stand in none} */
+    static Map<Place, List<Finding>> byVisit(List<Finding> findings) {
+        return Map.copyOf(findings.stream().collect(Collectors.groupingBy(finding -> visitOf(finding.where()))));
+    }
+
+    private static Place visitOf(Place where) {
+        Place place = where;
+        while (!place.isBook() && !place.isEntryOf(Visit.class)) {
+            place = place.outer();
+        }
+        return place;
     }
 }

@@ -27,6 +27,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A field book reviewed: what could not be read, what was not followed, and what every run, location and surface comes to.
@@ -51,6 +53,8 @@ public final class Review {
     private final List<SurfaceRate> surfaces = new ArrayList<>();
     private final Gaps gaps;
     private final Specification specification;
+    /** Made when first asked for. */
+    private @Nullable Map<Place, List<Finding>> findingsByVisit;
 
     private Review(CheckedBook checked, List<Problem> problems, Gaps gaps) {
         this.book = checked.book();
@@ -183,8 +187,8 @@ public final class Review {
      * @param test the test
      */
     public List<Finding> findings(TestAt test) {
-        Place where = test.place().in(gaps);
-        return findings.stream()
+        Place where = placeOf(test);
+        return near(test.visit())
                 .filter(finding -> Bearing.isOn(test, where, finding))
                 .toList();
     }
@@ -196,9 +200,21 @@ public final class Review {
      */
     public List<Finding> findings(VisitAt visit) {
         Place where = placeOf(visit);
-        return findings.stream()
+        return near(visit)
                 .filter(finding -> Bearing.isOn(visit, where, finding))
                 .toList();
+    }
+
+    /** Findings within a visit, and those outside all visits. */
+    private Stream<Finding> near(VisitAt visit) {
+        Map<Place, List<Finding>> known = findingsByVisit;
+        if (known == null) {
+            known = Bearing.byVisit(findings);
+            findingsByVisit = known;
+        }
+        return Stream.concat(
+                known.getOrDefault(Place.BOOK, List.of()).stream(),
+                known.getOrDefault(placeOf(visit), List.of()).stream());
     }
 
     /** {@return every run with what it comes to, in the order of the document} */

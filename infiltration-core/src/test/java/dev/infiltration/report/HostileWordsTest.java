@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.review.Review;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -75,6 +76,8 @@ class HostileWordsTest {
             page.select("title, nav").remove();
             assertEquals(count(words, page.text()), count(words, markdown(report.markdown())));
         }
+        String season = SeasonPage.of(review, LocalDate.of(2026, 11, 24)).linkedTo("visits").html();
+        assertTrue(Pages.sound(season).select("bdi").text().contains(words), words);
     }
 
     @ParameterizedTest
@@ -111,12 +114,12 @@ class HostileWordsTest {
     /** Its text; nothing in it is marked up but by the report itself. */
     private static String markdown(String markdown) {
         Node document = Parser.builder().extensions(TABLES).build().parse(markdown);
-        assertEquals(new TreeSet<>(), strange(document));
+        assertEquals(Set.of(), strange(document));
         return TextContentRenderer.builder().extensions(TABLES).build().render(document);
     }
 
-    private static TreeSet<String> strange(Node node) {
-        TreeSet<String> strange = new TreeSet<>();
+    private static Set<String> strange(Node node) {
+        Set<String> strange = new TreeSet<>();
         if (!PLAIN.contains(node.getClass().getSimpleName())) {
             strange.add(node.getClass().getSimpleName());
         }

@@ -109,7 +109,7 @@ final class Pages {
             assertTrue(
                     !name.startsWith("on") && !name.equals("src") && !name.equals("style") || isDrawn(element), name);
             assertTrue(
-                    !name.endsWith("href") || attribute.getValue().matches("#.+|[a-z0-9/-]+\\.(html|md)"),
+                    !name.endsWith("href") || attribute.getValue().matches("#.+|[A-Za-z0-9/_-]+\\.(html|md)"),
                     attribute.getValue());
         }
     }

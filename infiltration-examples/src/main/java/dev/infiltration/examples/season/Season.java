@@ -27,6 +27,8 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -100,6 +102,7 @@ public final class Season {
         }
         if (arguments.out() != null) {
             writeTo(arguments.out(), review);
+            SeasonFiles.write(arguments.out(), review, asOf(arguments));
         }
         print(writer -> write(review, arguments.json(), writer));
         boolean isClean =
@@ -119,6 +122,10 @@ public final class Season {
         Reference checked = Reference.read(reference);
         print(writer -> checked.write(arguments.json(), writer));
         return arguments.strict() && !checked.isPassed() ? NOT_CLEAN : REVIEWED;
+    }
+
+    private static LocalDate asOf(Arguments arguments) {
+        return arguments.today() == null ? LocalDate.now(ZoneOffset.UTC) : arguments.today();
     }
 
     private static Methods methods(List<Path> files) throws IOException {

@@ -1,0 +1,45 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.report;
+
+import dev.infiltration.report.Block.Fact;
+import dev.infiltration.summary.Decision;
+import dev.infiltration.units.FieldUnit;
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.quantity.Speed;
+
+/** A decision on a surface as it was found at a visit: as stated, and how sure. */
+final class DecisionPart {
+
+    private DecisionPart() {}
+
+    static String asStated(Decision decision) {
+        return switch (decision.asStated()) {
+            case MET -> "met";
+            case NOT_MET -> "not met";
+            case NO_FIGURE -> "no figure";
+        };
+    }
+
+    /** {@return the decision in two or three words} */
+    static String inShort(Decision decision) {
+        boolean isBare = decision.asStated() == Decision.AsStated.NO_FIGURE || decision.isShown();
+        return asStated(decision) + (isBare ? "" : ", not shown");
+    }
+
+    static Block of(Decision decision) {
+        FieldUnit<Speed> unit = decision.criterion().limit().unit();
+        List<Fact> facts = new ArrayList<>(List.of(
+                new Fact("Criterion", Phrase.written(decision.criterion())),
+                new Fact("As stated", Phrase.strong(asStated(decision))),
+                new Fact("How sure", Phrase.of(decision.isShown() ? "shown" : "not shown"))));
+        decision.figure().ifPresent(figure -> facts.add(new Fact("Figure", Phrase.of(figure.text(unit)))));
+        facts.add(new Fact("Locations", Phrase.of(decision.passing().toString())));
+        decision.doubts().forEach(doubt -> facts.add(new Fact("Because", Phrase.written(doubt))));
+        decision.says().forEach(says -> facts.add(new Fact("Know", Phrase.written(says))));
+        decision.moreLocations()
+                .ifPresent(more -> facts.add(new Fact("More locations", Phrase.of("about " + more + " would decide it"))));
+        return new Block.Facts(facts);
+    }
+}

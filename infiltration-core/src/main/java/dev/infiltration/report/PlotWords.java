@@ -1,0 +1,70 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.report;
+
+import dev.infiltration.report.Block.Table;
+import dev.infiltration.units.FieldUnit;
+import java.util.List;
+import java.util.stream.Collectors;
+import javax.measure.quantity.Speed;
+
+/** Plots in words and in figures. */
+final class PlotWords {
+
+    private PlotWords() {}
+
+    static String limits(List<RateLimit> limits) {
+        return limits.isEmpty()
+                ? ""
+                : limits.stream().map(RateLimit::label).collect(Collectors.joining("; ", " Dashed: ", "."));
+    }
+
+    /** {@return the table that says the same as the drawing} */
+    static Table table(Plot plot) {
+        if (plot instanceof RatePlot rates) {
+            return table(plot, List.of("Location", "Rate"), rates.marks().stream().map(mark -> row(mark, rates.unit())).toList());
+        }
+        if (plot instanceof HistoryPlot history) {
+            return table(plot, List.of("Date", "Rate"), history.points().stream().map(point -> row(point, history.unit())).toList());
+        }
+        if (plot instanceof MapPlot map) {
+            return table(plot, List.of("Location", map.across(), map.up(), "Rate"), map.spots().stream().map(spot -> row(spot, map)).toList());
+        }
+        PairPlot pairs = (PairPlot) plot;
+        return table(
+                plot,
+                List.of("Location", "Before: " + pairs.before(), "After: " + pairs.after()),
+                pairs.pairs().stream().map(pair -> row(pair, pairs.unit())).toList());
+    }
+
+    private static Table table(Plot plot, List<String> heads, List<List<Phrase>> rows) {
+        return new Table(Phrase.written(plot.title()), heads.stream().map(Phrase::written).toList(), rows);
+    }
+
+    private static List<Phrase> row(RateMark mark, FieldUnit<Speed> unit) {
+        return List.of(Phrase.written(mark.label()), Phrase.of(mark.text(unit)));
+    }
+
+    private static List<Phrase> row(HistoryPlot.Point point, FieldUnit<Speed> unit) {
+        return List.of(Phrase.of(point.date().toString()), Phrase.of(point.mark().text(unit)));
+    }
+
+    private static List<Phrase> row(MapPlot.Spot spot, MapPlot map) {
+        return List.of(
+                Phrase.written(spot.mark().label()),
+                Phrase.of(length(spot.x(), map)),
+                Phrase.of(length(spot.y(), map)),
+                Phrase.of(spot.mark().text(map.unit())));
+    }
+
+    private static String length(double value, MapPlot map) {
+        return String.format(java.util.Locale.ROOT, "%.1f %s", value, map.length().symbol());
+    }
+
+    private static List<Phrase> row(PairPlot.Pair pair, FieldUnit<Speed> unit) {
+        return List.of(
+                Phrase.written(pair.before().label()),
+                Phrase.of(pair.before().text(unit)),
+                Phrase.of(pair.after().text(unit)));
+    }
+}

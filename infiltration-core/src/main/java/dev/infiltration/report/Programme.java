@@ -1,0 +1,103 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.report;
+
+import dev.infiltration.check.SurfaceAt;
+import dev.infiltration.check.VisitAt;
+import dev.infiltration.field.FieldBook;
+import dev.infiltration.field.Maintenance;
+import dev.infiltration.field.Site;
+import dev.infiltration.field.Surface;
+import dev.infiltration.review.Review;
+import dev.infiltration.review.SurfaceHistory;
+import dev.infiltration.review.VisitAction;
+import dev.infiltration.review.VisitDecision;
+import dev.infiltration.summary.ActionTable;
+import dev.infiltration.summary.Decision;
+import dev.infiltration.summary.SurfaceRate;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** Every surface on record and where it stands. */
+final class Programme {
+
+    private final Review review;
+    private final Map<Surface, List<SurfaceRate>> visits = new IdentityHashMap<>();
+    private final Map<Surface, SurfaceHistory> histories = new IdentityHashMap<>();
+    private final Map<VisitAt, List<Decision>> decisions;
+    private final Map<VisitAt, ActionTable.Choice> actions;
+    private final List<SurfaceStanding> surfaces = new ArrayList<>();
+
+    Programme(Review review) {
+        this.review = review;
+        this.decisions = review.decisions().stream()
+                .collect(Collectors.groupingBy(
+                        VisitDecision::visit, Collectors.mapping(VisitDecision::decision, Collectors.toList())));
+        this.actions = review.actions().stream().collect(Collectors.toMap(VisitAction::visit, VisitAction::choice));
+        review.histories().forEach(history -> histories.put(history.surface().surface(), history));
+        review.surfaces().forEach(this::add);
+        FieldBook book = review.book();
+        book.sites().forEach(site -> site.surfaces().forEach(surface -> surfaces.add(standing(site, surface))));
+    }
+
+    private void add(SurfaceRate row) {
+        Optional<Surface> surface = row.visit().surface().map(SurfaceAt::surface);
+        if (surface.isPresent() && row.visit().visit().date() != null) {
+            visits.computeIfAbsent(surface.get(), key -> new ArrayList<>()).add(row);
+        }
+    }
+
+    private SurfaceStanding standing(Site site, Surface surface) {
+        List<SurfaceRate> made = visits.getOrDefault(surface, List.of()).stream()
+                .sorted(Comparator.comparing((SurfaceRate row) -> SurfaceStanding.dateOf(row.visit())))
+                .toList();
+        Optional<VisitAt> last = made.stream()
+                .filter(row -> row.restOn() > 0)
+                .reduce((earlier, later) -> later)
+                .map(SurfaceRate::visit);
+        return new SurfaceStanding(
+                site,
+                surface,
+                made,
+                maintenance(surface),
+                last.map(visit -> decisions.getOrDefault(visit, List.of())).orElse(List.of()),
+                last.map(actions::get),
+                nextTest(surface));
+    }
+
+    private List<Maintenance> maintenance(Surface surface) {
+        return review.book().maintenance().stream()
+                .filter(entry -> surface.id() != null && surface.id().equals(entry.surface()))
+                .toList();
+    }
+
+    private Optional<LocalDate> nextTest(Surface surface) {
+        return Optional.ofNullable(histories.get(surface)).stream()
+                .flatMap(history -> review.specification().criteria().stream()
+                        .flatMap(criterion -> history.reached(criterion).nextTest().stream()))
+                .min(LocalDate::compareTo);
+    }
+
+    List<SurfaceStanding> surfaces() {
+        return surfaces;
+    }
+
+    Optional<SurfaceHistory> history(SurfaceStanding standing) {
+        return Optional.ofNullable(histories.get(standing.surface()));
+    }
+
+    List<SurfaceStanding> surfaces(Predicate<SurfaceStanding> which) {
+        return surfaces.stream().filter(which).toList();
+    }
+
+    double area(Predicate<SurfaceStanding> which) {
+        return surfaces(which).stream().mapToDouble(SurfaceStanding::area).sum();
+    }
+}

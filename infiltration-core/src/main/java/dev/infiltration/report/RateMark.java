@@ -1,0 +1,55 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.report;
+
+import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.InfiltrationRate;
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.quantity.Speed;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A rate to be marked in a plot.
+ *
+ * @param label   what it is the rate of
+ * @param outcome the rate or its bound
+ * @param half    half the width of the rate's interval; null where none is known
+ */
+public record RateMark(String label, RateOutcome outcome, @Nullable InfiltrationRate half) {
+
+    /** Checks that all but the interval is there. */
+    public RateMark {
+        Objects.requireNonNull(label, "label");
+        Objects.requireNonNull(outcome, "outcome");
+    }
+
+    /**
+     * {@return a rate without an interval}
+     *
+     * @param label   what it is the rate of
+     * @param outcome the rate or its bound
+     */
+    public static RateMark of(String label, RateOutcome outcome) {
+        return new RateMark(label, outcome, null);
+    }
+
+    /**
+     * {@return the rate or its bound in a unit; empty where there is neither}
+     *
+     * @param unit the unit
+     */
+    public Optional<Double> in(FieldUnit<Speed> unit) {
+        return outcome.figure().map(rate -> rate.in(unit));
+    }
+
+    /** {@return the rate in words} */
+    String text(FieldUnit<Speed> unit) {
+        return outcome.match(
+                measured -> measured.value().text(unit) + (half == null ? "" : " \u00B1 " + half.text(unit)),
+                upper -> "at most " + upper.bound().text(unit),
+                lower -> "at least " + lower.bound().text(unit),
+                withheld -> "no rate");
+    }
+}

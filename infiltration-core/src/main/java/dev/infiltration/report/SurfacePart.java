@@ -1,0 +1,88 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.report;
+
+import dev.infiltration.report.Block.Fact;
+import dev.infiltration.report.Block.Paragraph;
+import dev.infiltration.report.Block.Section;
+import dev.infiltration.review.BeforeAfter;
+import dev.infiltration.review.LimitReached;
+import dev.infiltration.review.Review;
+import dev.infiltration.review.SurfaceHistory;
+import dev.infiltration.summary.Interval;
+import dev.infiltration.trend.Crossing;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A surface over the years: its history, what maintenance did, when it comes to a limit, and its last visit. */
+final class SurfacePart {
+
+    private final Review review;
+    private final SurfaceHistory history;
+    private final Drawn drawn;
+
+    SurfacePart(Review review, SurfaceHistory history, Drawn drawn) {
+        this.review = review;
+        this.history = history;
+        this.drawn = drawn;
+    }
+
+    Section section(String id) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Paragraph.of(Words.count(history.visits().size(), "visit") + " with a figure."));
+        blocks.addAll(drawn.of(new HistoryPlots(review, history).all()));
+        history.beforeAfter().forEach(change -> blocks.add(change(change)));
+        review.specification().criteria().forEach(criterion -> blocks.add(reached(history.reached(criterion))));
+        blocks.addAll(drawn.of(lastVisit().all()));
+        return new Section(id, Phrase.of("Surface ").and(Phrase.written(history.surface().surface().id())), blocks);
+    }
+
+    private VisitPlots lastVisit() {
+        return new VisitPlots(review, history.visits().get(history.visits().size() - 1).visit());
+    }
+
+    private static Block change(BeforeAfter change) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact(
+                "Compared",
+                Phrase.written(change.before().subject())
+                        .and(" and ")
+                        .and(Phrase.written(change.after().subject()))));
+        facts.add(new Fact("Locations", Phrase.written(String.join(", ", change.locations()))));
+        if (!change.locations().isEmpty()) {
+            facts.add(new Fact("After / before", ratio(change)));
+            facts.add(new Fact("Shown", Phrase.of(change.comparison().concluded())));
+        }
+        change.recovery().ifPresent(recovery -> facts.add(new Fact("Brought back", Phrase.of(percent(recovery.share())))));
+        change.says().forEach(says -> facts.add(new Fact("Know", Phrase.written(says))));
+        return new Block.Facts(facts);
+    }
+
+    private static Phrase ratio(BeforeAfter change) {
+        return change.comparison()
+                .ratio(Interval.LEVEL)
+                .map(ratio -> Phrase.of(ratio.toString()))
+                .orElse(Phrase.of("none: a rate of zero has no ratio"));
+    }
+
+    private static String percent(double share) {
+        return String.format(java.util.Locale.ROOT, "%.0f %% of what was lost since new", 100 * share);
+    }
+
+    private static Block reached(LimitReached reached) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact("Limit", Phrase.written(reached.criterion())));
+        facts.add(new Fact("Reached", Phrase.written(when(reached.crossing()))));
+        reached.crossing().says().forEach(says -> facts.add(new Fact("Know", Phrase.written(says))));
+        reached.nextTest().ifPresent(day -> facts.add(new Fact("Test next by", Phrase.of(day.toString()))));
+        return new Block.Facts(facts);
+    }
+
+    private static String when(Crossing crossing) {
+        return crossing instanceof Crossing.Expected expected
+                ? expected.expected() + " expected; earliest "
+                        + (expected.earliest() == null ? "not bounded" : expected.earliest()) + ", latest "
+                        + (expected.latest() == null ? "not bounded" : expected.latest())
+                : "no date can be given";
+    }
+}

@@ -1,0 +1,119 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.report;
+
+import dev.infiltration.check.TestAt;
+import dev.infiltration.check.VisitAt;
+import dev.infiltration.field.Location;
+import dev.infiltration.field.Maintenance;
+import dev.infiltration.report.Block.Fact;
+import dev.infiltration.report.Block.Paragraph;
+import dev.infiltration.report.Block.Section;
+import dev.infiltration.review.Review;
+import dev.infiltration.summary.Decision;
+import dev.infiltration.summary.LocationRate;
+import dev.infiltration.summary.SurfaceRate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What crews are to clean: surface by surface, the soonest due first, the slowest spots named. */
+final class WorkList {
+
+    private final Review review;
+    private final Programme programme;
+
+    WorkList(Review review, Programme programme) {
+        this.review = review;
+        this.programme = programme;
+    }
+
+    Section section() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Paragraph.of(review.specification().criteria().isEmpty()
+                ? "No criterion was given, so nothing can be listed as due."
+                : "By the last visit with a figure. Where an entry says \u201Cnot shown\u201D, more tests could still change it."));
+        due().forEach(surface -> blocks.add(entry(surface, "work-" + blocks.size())));
+        if (blocks.size() == 1 && !review.specification().criteria().isEmpty()) {
+            blocks.add(Paragraph.of("Nothing is due."));
+        }
+        blocks.add(Paragraph.of("On site: mind traffic, hot surfaces, lifting and trips; follow the local rules for traffic control."
+                + " What is washed out must not reach a drain where local rules forbid it."));
+        return new Section("work", Phrase.of("Work list for cleaning"), blocks);
+    }
+
+    private List<SurfaceStanding> due() {
+        return programme.surfaces(SurfaceStanding::isDue).stream()
+                .sorted(Comparator.comparing((SurfaceStanding surface) ->
+                        surface.action().map(choice -> choice.due().toString()).orElse("9999")))
+                .toList();
+    }
+
+    private Section entry(SurfaceStanding surface, String id) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact("Where", where(surface)));
+        facts.add(new Fact("To do", toDo(surface)));
+        facts.add(new Fact("Area", Phrase.written(surface.surface().area())));
+        surface.lastTested().map(SurfaceRate::visit).ifPresent(visit -> spots(visit, facts));
+        facts.add(new Fact("Because", because(surface)));
+        facts.add(new Fact("Cleaned before", cleaned(surface)));
+        return new Section(id, Phrase.of("Surface ").and(Phrase.written(surface.surface().id())), List.of(new Block.Facts(facts)));
+    }
+
+    private static Phrase where(SurfaceStanding surface) {
+        return Phrase.written(surface.site().name())
+                .and(", ")
+                .and(Phrase.written(surface.surface().description()));
+    }
+
+    private static Phrase toDo(SurfaceStanding surface) {
+        return surface.action()
+                .map(Phrase::written)
+                .orElse(Phrase.of("clean, then test again: no table of actions names a day"));
+    }
+
+    private void spots(VisitAt visit, List<Fact> facts) {
+        List<Phrase> spots = review.locations(visit).stream()
+                .filter(row -> row.outcome().figure().isPresent())
+                .sorted(Comparator.comparing(row -> row.outcome().figure().orElseThrow()))
+                .map(row -> spot(visit, row))
+                .toList();
+        facts.add(new Fact("Slowest first", Phrase.joined(spots, "; ")));
+    }
+
+    private static Phrase spot(VisitAt visit, LocationRate row) {
+        Optional<Location> location = visit.tests().stream()
+                .filter(test -> row.location().equals(test.test().location()))
+                .findFirst()
+                .flatMap(TestAt::location);
+        String zone = location.map(Location::zone).map(name -> ", " + name).orElse("");
+        String grid = location.filter(spot -> spot.x() != null && spot.y() != null)
+                .map(spot -> ", at " + spot.x() + " along and " + spot.y() + " across")
+                .orElse("");
+        return Phrase.written(row.location() + zone)
+                .and(grid + ": " + RateWords.of(visit).text(row.outcome()));
+    }
+
+    private static Phrase because(SurfaceStanding surface) {
+        return Phrase.joined(
+                surface.decisions().stream()
+                        .filter(decision -> decision.asStated() == Decision.AsStated.NOT_MET)
+                        .map(decision -> Phrase.written(decision.criterion()).and(": " + DecisionPart.inShort(decision)))
+                        .toList(),
+                "; ");
+    }
+
+    private static Phrase cleaned(SurfaceStanding surface) {
+        List<Maintenance> entries = surface.maintenance();
+        return entries.isEmpty()
+                ? Phrase.of("no entry")
+                : Phrase.written(entries.stream().map(WorkList::entry).collect(Collectors.joining("; ")));
+    }
+
+    private static String entry(Maintenance entry) {
+        String day = HistoryPlots.day(entry).map(Object::toString).orElse("day not recorded");
+        return day + (entry.technique() == null ? "" : ", " + entry.technique());
+    }
+}

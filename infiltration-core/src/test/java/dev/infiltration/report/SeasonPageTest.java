@@ -1,0 +1,188 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.infiltration.field.ClockTime;
+import dev.infiltration.field.FieldBook;
+import dev.infiltration.field.Maintenance;
+import dev.infiltration.field.Surface;
+import dev.infiltration.review.Review;
+import dev.infiltration.summary.ActionTable;
+import dev.infiltration.summary.Criterion;
+import dev.infiltration.summary.Decision.AsStated;
+import dev.infiltration.summary.Specification;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.Reading;
+import java.time.LocalDate;
+import java.time.Period;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+
+/** The page of a season, on the invented demo season; the limits are invented too. */
+class SeasonPageTest {
+
+    private static final LocalDate DAY = LocalDate.of(2026, 11, 24);
+    private static final Criterion MEAN = Criterion.of(
+                    Criterion.Form.MEAN,
+                    Criterion.Relation.AT_LEAST,
+                    Reading.of("380", FieldUnit.INCH_PER_HOUR),
+                    "unit-pavement",
+                    "invented for Harrow Quay")
+            .forOtherMethods("the harbour office takes all ring tests alike");
+    private static final Specification JUDGED = Specification.of(MEAN)
+            .withActions(new ActionTable(List.of(new ActionTable.Row(
+                    "clean the whole surface",
+                    Period.ofDays(60),
+                    List.of(new ActionTable.Condition(MEAN, AsStated.NOT_MET))))));
+
+    private static Document page(SeasonPage page) {
+        return Pages.sound(page.html());
+    }
+
+    private static Document page(FieldBook book, Specification specification) {
+        return page(SeasonPage.of(Review.of(book).judgedBy(specification), DAY));
+    }
+
+    private static String counted(Document page, String name) {
+        return page.select("#programme tr").stream()
+                .filter(row -> row.selectFirst("th").text().equals(name))
+                .map(row -> row.select("td").text())
+                .findFirst()
+                .orElse("no such row");
+    }
+
+    @Test
+    void programmeIsRolledUp() {
+        Document page = page(Pages.demo(), JUDGED);
+        assertEquals("4 3810 m\u00B2", counted(page, "On record"));
+        assertEquals("4 3810 m\u00B2", counted(page, "Tested"));
+        assertEquals("2 2490 m\u00B2", counted(page, "Meeting every criterion")); // HQ-A 391 in/h, LS-P at least 425 in/h
+        assertEquals("2 1320 m\u00B2", counted(page, "Due for work")); // HQ-B 294 in/h, LS-G 209 in/h
+        assertEquals("2 1320 m\u00B2", counted(page, "Overdue"));
+        assertEquals("1 1850 m\u00B2", counted(page, "Cleaned"));
+        assertEquals("1 1850 m\u00B2", counted(page, "Tested again after the last cleaning"));
+    }
+
+    @Test
+    void shareIsWeightedByArea() {
+        // 1850 m2 and 640 m2 of 1850 m2, 640 m2, 410 m2 and 9800 ft2 (910.45 m2): 2490 of 3810.45, 65.3 %
+        String text = page(Pages.demo(), JUDGED).getElementById("programme").text();
+        assertTrue(text.contains("65 % of what was judged meets every criterion as stated: 2490 m\u00B2 of 3810 m\u00B2"), text);
+    }
+
+    @Test
+    void surfaceNeverVisitedIsOnRecordAndNothingElse() {
+        FieldBook demo = Pages.demo();
+        var site = demo.sites().get(0);
+        List<Surface> more = new ArrayList<>(site.surfaces());
+        more.add(Surface.of("HQ-Z"));
+        Document page = page(demo.withSites(List.of(site.withSurfaces(more), demo.sites().get(1))), JUDGED);
+        assertTrue(counted(page, "On record").startsWith("5 "));
+        assertTrue(counted(page, "Inspected").startsWith("4 "));
+        Element row = page.select("#surfaces tr").stream().filter(each -> each.text().startsWith("HQ-Z")).findFirst().orElseThrow();
+        assertTrue(row.text().contains("never none none given"), row.text());
+    }
+
+    @Test
+    void cleaningSinceTheLastTestTakesASurfaceOffTheWorkListAndAsksForATest() {
+        FieldBook demo = Pages.demo();
+        List<Maintenance> more = new ArrayList<>(demo.maintenance());
+        more.add(Maintenance.of("M-G", "LS-G").withEnd(ClockTime.parse("2026-07-01T15:00")));
+        Document page = page(demo.withMaintenance(more), JUDGED);
+        assertTrue(counted(page, "Due for work").startsWith("1 "));
+        assertFalse(page.getElementById("work").text().contains("LS-G"));
+        assertTrue(page.getElementById("overdue").text().contains("LS-G: cleaned and not tested since"));
+    }
+
+    @Test
+    void workListNamesTheSlowestSpotFirstAndTheDay() {
+        Element work = page(Pages.demo(), JUDGED).getElementById("work");
+        assertEquals(List.of("Surface HQ-B", "Surface LS-G"), work.select("h3").eachText());
+        String grid = work.select("section").last().text();
+        assertTrue(grid.contains("clean the whole surface by 2026-07-19"), grid);
+        assertTrue(grid.contains("Slowest first G1, run-on edge, at 1.5 m along and 1.0 m across: 3850 mm/h (152 in/h); G2"), grid);
+    }
+
+    @Test
+    void beforeItsDayNothingIsOverdue() {
+        Review review = Review.of(Pages.demo()).judgedBy(JUDGED);
+        Document page = page(SeasonPage.of(review, LocalDate.of(2025, 9, 1)));
+        assertTrue(counted(page, "Overdue").startsWith("0 "));
+        assertTrue(page.text().contains("Nothing is known to be overdue on 2025-09-01."));
+    }
+
+    @Test
+    void withoutACriterionNothingIsSaidToBeDue() {
+        Document page = page(Pages.demo(), Specification.none());
+        assertEquals("no such row", counted(page, "Meeting every criterion"));
+        assertTrue(page.getElementById("programme").text().contains("No criterion was given"));
+        assertTrue(page.getElementById("work").text().contains("No criterion was given"));
+    }
+
+    @Test
+    void visitsAreLinkedWhereTheirReportsLie() {
+        Review review = Review.of(Pages.demo());
+        Document linked = page(SeasonPage.of(review, DAY).linkedTo("visits"));
+        assertEquals("visits/V1.html", linked.select("#visits a").first().attr("href"));
+        assertEquals(review.surfaces().size(), linked.select("#visits a").size());
+        assertEquals(0, page(SeasonPage.of(review, DAY)).select("#visits a").size());
+    }
+
+    @Test
+    void everyFindingOfAVisitIsTold() {
+        Review review = Review.of(Pages.demo());
+        String visits = page(SeasonPage.of(review, DAY)).getElementById("visits").text();
+        assertFalse(review.findings().isEmpty());
+        review.findings().forEach(finding -> assertTrue(visits.contains(finding.message()), finding.toString()));
+    }
+
+    @Test
+    void picturesStandBesideTheirFigures() {
+        Plots plots = (plot, id) -> "<svg id=\"" + id + "\" role=\"img\"></svg>";
+        SeasonPage season = SeasonPage.of(Review.of(Pages.demo()), DAY).withPlots(plots);
+        Document page = page(season);
+        assertEquals(List.copyOf(season.plots().keySet()), page.select("figure > svg").eachAttr("id"));
+        page.select("figure").forEach(figure -> {
+            assertEquals(1, figure.select("figcaption").size());
+            assertEquals(1, figure.select("details table").size());
+        });
+    }
+
+    @Test
+    void historyBeforeAndAfterRatesAndPlacesAreDrawn() {
+        Map<String, Plot> plots = SeasonPage.of(Review.of(Pages.demo()), DAY).plots();
+        HistoryPlot history = (HistoryPlot) plots.get("season-history-1");
+        assertEquals(List.of(LocalDate.of(2025, 10, 13)), history.cleanings());
+        assertEquals(5, history.points().size());
+        assertEquals(2, history.fits().size());
+        PairPlot pairs = (PairPlot) plots.get("season-pairs-2");
+        assertEquals("V3, 2025-06-04", pairs.before());
+        assertEquals("V4, 2025-10-15", pairs.after());
+        RatePlot rates = (RatePlot) plots.get("season-rates-3");
+        assertEquals(List.of("A1", "A2", "A3"), rates.marks().stream().map(RateMark::label).toList());
+        assertTrue(rates.marks().stream().allMatch(mark -> mark.half() != null));
+        MapPlot map = (MapPlot) plots.get("season-map-4");
+        assertEquals(14.5, map.spots().get(1).x());
+    }
+
+    @Test
+    void emptyBookHasAPage() {
+        Document page = page(SeasonPage.of(Review.of(FieldBook.empty()), DAY));
+        assertTrue(page.text().contains("0 visits, 0 runs, 0 findings, 0 problems"));
+    }
+
+    @Test
+    void sameBytesEveryTime() {
+        assertEquals(
+                SeasonPage.of(Review.of(Pages.demo()), DAY).html(),
+                SeasonPage.of(Review.of(Pages.demo()), DAY).html());
+    }
+}
