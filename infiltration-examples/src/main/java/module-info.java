@@ -8,7 +8,6 @@ module dev.infiltration.examples {
     requires dev.infiltration.core;
     requires java.desktop;
     requires jakarta.validation;
-    requires java.desktop;
     requires org.hibernate.validator;
     requires tools.jackson.databind;
     requires tools.jackson.dataformat.csv;

@@ -39,7 +39,8 @@ final class DecisionPart {
         decision.doubts().forEach(doubt -> facts.add(new Fact("Because", Phrase.written(doubt))));
         decision.says().forEach(says -> facts.add(new Fact("Know", Phrase.written(says))));
         decision.moreLocations()
-                .ifPresent(more -> facts.add(new Fact("More locations", Phrase.of("about " + more + " would decide it"))));
+                .ifPresent(
+                        more -> facts.add(new Fact("More locations", Phrase.of("about " + more + " would decide it"))));
         return new Block.Facts(facts);
     }
 }

@@ -132,7 +132,9 @@ public final class FieldForm {
                 caption,
                 heads,
                 lines.stream()
-                        .map(line -> isAsked ? List.of(line.what(), line.asked(), line.boxes()) : List.of(line.what(), line.boxes()))
+                        .map(line -> isAsked
+                                ? List.of(line.what(), line.asked(), line.boxes())
+                                : List.of(line.what(), line.boxes()))
                         .map(cells -> cells.stream().map(Phrase::of).toList())
                         .toList());
     }

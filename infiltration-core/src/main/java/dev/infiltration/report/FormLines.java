@@ -66,7 +66,9 @@ final class FormLines {
         List<String> steps = method.locationCount().si().stream()
                 .map(Object::toString)
                 .collect(Collectors.toCollection(ArrayList::new));
-        List<String> inchPound = method.locationCount().inchPound().stream().map(Object::toString).toList();
+        List<String> inchPound = method.locationCount().inchPound().stream()
+                .map(Object::toString)
+                .toList();
         String si = String.join(", then ", steps);
         return steps.equals(inchPound) ? si : si + "; " + String.join(", then ", inchPound);
     }
@@ -77,7 +79,10 @@ final class FormLines {
                 new Line("Not tested because", "", boxes(LocationTest.NotTested.values())),
                 new Line("Ring, inside diameters", method.insideDiameter().toString(), ""),
                 new Line("Clear distance to other spots", method.clearSpacing().toString(), ""),
-                new Line("Surface, water temperature", method.surfaceTemperature().toString(), ""),
+                new Line(
+                        "Surface, water temperature",
+                        method.surfaceTemperature().toString(),
+                        ""),
                 Line.of("Photographs"));
     }
 
@@ -100,7 +105,8 @@ final class FormLines {
     }
 
     private static String starts(TestMethod method) {
-        return "Run " + method.startDelay() + " after the prewetting; repeat " + method.repeatDelay() + " after the run";
+        return "Run " + method.startDelay() + " after the prewetting; repeat " + method.repeatDelay()
+                + " after the run";
     }
 
     private static String water(TestMethod method) {

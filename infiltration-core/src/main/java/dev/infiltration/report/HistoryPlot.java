@@ -81,7 +81,7 @@ public record HistoryPlot(
         String fitted = fits.isEmpty() ? "" : " Lines are fitted to the logarithms between two cleanings";
         boolean hasBand = fits.stream().anyMatch(fit -> !Double.isNaN(fit.level()));
         String band = hasBand ? "; a further visit is expected in the shaded band" : "";
-        return "Rate of the surface in " + unit.symbol() + " on a log scale, by date of visit." + cleaned + fitted + band
-                + (fits.isEmpty() ? "" : ".") + PlotWords.limits(limits);
+        return "Rate of the surface in " + unit.symbol() + " on a log scale, by date of visit." + cleaned + fitted
+                + band + (fits.isEmpty() ? "" : ".") + PlotWords.limits(limits);
     }
 }

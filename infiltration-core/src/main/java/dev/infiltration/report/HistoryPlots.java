@@ -20,6 +20,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -64,7 +65,7 @@ final class HistoryPlots {
     }
 
     private static HistoryPlot.Point point(SurfaceRate row) {
-        LocalDate date = java.util.Objects.requireNonNull(row.visit().visit().date());
+        LocalDate date = Objects.requireNonNull(row.visit().visit().date());
         return new HistoryPlot.Point(date, RateMark.of(Printable.of(row.visit().subject()), row.mean()));
     }
 
@@ -123,7 +124,8 @@ final class HistoryPlots {
     private Optional<Plot> pairs(BeforeAfter change) {
         List<PairPlot.Pair> pairs = Stream.concat(
                         change.locations().stream(),
-                        locations(change.before()).filter(name -> !change.locations().contains(name)))
+                        locations(change.before())
+                                .filter(name -> !change.locations().contains(name)))
                 .flatMap(name -> pair(change, name).stream())
                 .toList();
         return pairs.isEmpty()

@@ -8,8 +8,7 @@ import java.util.regex.Pattern;
 final class HtmlWords {
 
     /** Days and rates are not broken over lines. */
-    private static final Pattern WHOLE =
-            Pattern.compile("\\b\\d{4}-\\d{2}-\\d{2}\\b|\\b\\d[\\d.]* (?:mm|in)/h");
+    private static final Pattern WHOLE = Pattern.compile("\\b\\d{4}-\\d{2}-\\d{2}\\b|\\b\\d[\\d.]* (?:mm|in)/h");
 
     private HtmlWords() {}
 

@@ -16,6 +16,7 @@ import dev.infiltration.summary.LocationRate;
 import dev.infiltration.units.Reading;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -107,7 +108,7 @@ final class LocationPart {
     private Phrase notTested() {
         String why = tests.stream()
                 .map(test -> test.test().notTested())
-                .filter(java.util.Objects::nonNull)
+                .filter(Objects::nonNull)
                 .map(reason -> reason.word().replace('-', ' '))
                 .distinct()
                 .collect(Collectors.joining(", "));

@@ -18,12 +18,7 @@ import javax.measure.quantity.Speed;
  * @param limits the limits they are held to
  */
 public record PairPlot(
-        String title,
-        FieldUnit<Speed> unit,
-        String before,
-        String after,
-        List<Pair> pairs,
-        List<RateLimit> limits)
+        String title, FieldUnit<Speed> unit, String before, String after, List<Pair> pairs, List<RateLimit> limits)
         implements Plot {
 
     /**

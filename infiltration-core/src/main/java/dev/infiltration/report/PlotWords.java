@@ -5,6 +5,7 @@ package dev.infiltration.report;
 import dev.infiltration.report.Block.Table;
 import dev.infiltration.units.FieldUnit;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Speed;
 
@@ -22,13 +23,24 @@ final class PlotWords {
     /** {@return the table that says the same as the drawing} */
     static Table table(Plot plot) {
         if (plot instanceof RatePlot rates) {
-            return table(plot, List.of("Location", "Rate"), rates.marks().stream().map(mark -> row(mark, rates.unit())).toList());
+            return table(
+                    plot,
+                    List.of("Location", "Rate"),
+                    rates.marks().stream().map(mark -> row(mark, rates.unit())).toList());
         }
         if (plot instanceof HistoryPlot history) {
-            return table(plot, List.of("Date", "Rate"), history.points().stream().map(point -> row(point, history.unit())).toList());
+            return table(
+                    plot,
+                    List.of("Date", "Rate"),
+                    history.points().stream()
+                            .map(point -> row(point, history.unit()))
+                            .toList());
         }
         if (plot instanceof MapPlot map) {
-            return table(plot, List.of("Location", map.across(), map.up(), "Rate"), map.spots().stream().map(spot -> row(spot, map)).toList());
+            return table(
+                    plot,
+                    List.of("Location", map.across(), map.up(), "Rate"),
+                    map.spots().stream().map(spot -> row(spot, map)).toList());
         }
         PairPlot pairs = (PairPlot) plot;
         return table(
@@ -38,7 +50,10 @@ final class PlotWords {
     }
 
     private static Table table(Plot plot, List<String> heads, List<List<Phrase>> rows) {
-        return new Table(Phrase.written(plot.title()), heads.stream().map(Phrase::written).toList(), rows);
+        return new Table(
+                Phrase.written(plot.title()),
+                heads.stream().map(Phrase::written).toList(),
+                rows);
     }
 
     private static List<Phrase> row(RateMark mark, FieldUnit<Speed> unit) {
@@ -46,7 +61,8 @@ final class PlotWords {
     }
 
     private static List<Phrase> row(HistoryPlot.Point point, FieldUnit<Speed> unit) {
-        return List.of(Phrase.of(point.date().toString()), Phrase.of(point.mark().text(unit)));
+        return List.of(
+                Phrase.of(point.date().toString()), Phrase.of(point.mark().text(unit)));
     }
 
     private static List<Phrase> row(MapPlot.Spot spot, MapPlot map) {
@@ -58,7 +74,7 @@ final class PlotWords {
     }
 
     private static String length(double value, MapPlot map) {
-        return String.format(java.util.Locale.ROOT, "%.1f %s", value, map.length().symbol());
+        return String.format(Locale.ROOT, "%.1f %s", value, map.length().symbol());
     }
 
     private static List<Phrase> row(PairPlot.Pair pair, FieldUnit<Speed> unit) {

@@ -29,8 +29,8 @@ import java.util.stream.Collectors;
 final class Programme {
 
     private final Review review;
-    private final Map<Surface, List<SurfaceRate>> visits = new IdentityHashMap<>();
-    private final Map<Surface, SurfaceHistory> histories = new IdentityHashMap<>();
+    private final IdentityHashMap<Surface, List<SurfaceRate>> visits = new IdentityHashMap<>();
+    private final IdentityHashMap<Surface, SurfaceHistory> histories = new IdentityHashMap<>();
     private final Map<VisitAt, List<Decision>> decisions;
     private final Map<VisitAt, ActionTable.Choice> actions;
     private final List<SurfaceStanding> surfaces = new ArrayList<>();

@@ -91,13 +91,16 @@ final class ProgrammePart {
                 points.add(name.and(Phrase.written(surface.action().orElseThrow())));
             }
             if (surface.isTestOverdue(asOf)) {
-                points.add(name.and("test was to be made by " + surface.nextTest().orElseThrow()));
+                points.add(
+                        name.and("test was to be made by " + surface.nextTest().orElseThrow()));
             }
             if (surface.isCleaned() && !surface.isRetested()) {
                 points.add(name.and("cleaned and not tested since"));
             }
         }
-        return points.isEmpty() ? Paragraph.of("Nothing is known to be overdue on " + asOf + ".") : new Block.Points(points);
+        return points.isEmpty()
+                ? Paragraph.of("Nothing is known to be overdue on " + asOf + ".")
+                : new Block.Points(points);
     }
 
     private Table every() {
@@ -117,18 +120,21 @@ final class ProgrammePart {
                         ? Phrase.NOT_RECORDED
                         : Phrase.of(surface.surface().type().word().replace('-', ' ')),
                 Phrase.written(surface.surface().area()),
-                last.map(row -> Phrase.of(SurfaceStanding.dateOf(row.visit()).toString())).orElse(Phrase.of("never")),
-                last.map(row -> Phrase.of(RateWords.of(row.visit()).text(row.mean()))).orElse(Phrase.of("none")),
+                last.map(row -> Phrase.of(SurfaceStanding.dateOf(row.visit()).toString()))
+                        .orElse(Phrase.of("never")),
+                last.map(row -> Phrase.of(RateWords.of(row.visit()).text(row.mean())))
+                        .orElse(Phrase.of("none")),
                 decisions(surface),
                 surface.isCleaned()
-                        ? Phrase.of(surface.lastCleaned().map(LocalDate::toString).orElse("day not recorded"))
+                        ? Phrase.of(
+                                surface.lastCleaned().map(LocalDate::toString).orElse("day not recorded"))
                         : Phrase.of("no entry"));
     }
 
     private static Phrase decisions(SurfaceStanding surface) {
         List<Phrase> phrases = surface.decisions().stream()
-                .map(decision -> Phrase.written(
-                                decision.criterion().relation().symbol() + " " + decision.criterion().limit())
+                .map(decision -> Phrase.written(decision.criterion().relation().symbol() + " "
+                                + decision.criterion().limit())
                         .and(" " + DecisionPart.inShort(decision)))
                 .toList();
         return phrases.isEmpty() ? Phrase.of("none given") : Phrase.joined(phrases, "; ");

@@ -17,7 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param outcome the rate or its bound
  * @param half    half the width of the rate's interval; null where none is known
  */
-public record RateMark(String label, RateOutcome outcome, @Nullable InfiltrationRate half) {
+public record RateMark(
+        String label, RateOutcome outcome, @Nullable InfiltrationRate half) {
 
     /** Checks that all but the interval is there. */
     public RateMark {

@@ -28,7 +28,8 @@ public record RatePlot(String title, FieldUnit<Speed> unit, List<RateMark> marks
 
     @Override
     public String description() {
-        return "Rate of each location in " + unit.symbol() + " on a log scale. A dot is a rate, with its interval where one is"
+        return "Rate of each location in " + unit.symbol()
+                + " on a log scale. A dot is a rate, with its interval where one is"
                 + " known; an arrowhead to the left is at most so much, one to the right at least so much."
                 + PlotWords.limits(limits);
     }

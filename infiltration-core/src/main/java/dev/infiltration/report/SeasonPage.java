@@ -19,6 +19,7 @@ import dev.infiltration.summary.SurfaceRate;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -107,7 +108,8 @@ public final class SeasonPage {
                 + Words.count(review.findings().size(), "finding") + ", "
                 + Words.count(review.problems().size(), "problem") + ". As of " + asOf + "."));
         blocks.add(Paragraph.of(verified()));
-        List<Phrase> sites = review.book().sites().stream().map(SeasonPage::described).toList();
+        List<Phrase> sites =
+                review.book().sites().stream().map(SeasonPage::described).toList();
         blocks.add(new Points(sites));
         return blocks;
     }
@@ -186,15 +188,16 @@ public final class SeasonPage {
 
     private static Phrase count(List<Finding> findings, Effect... effects) {
         List<Effect> counted = List.of(effects);
-        return Phrase.of(String.valueOf(
-                findings.stream().filter(finding -> counted.contains(finding.effect())).count()));
+        return Phrase.of(String.valueOf(findings.stream()
+                .filter(finding -> counted.contains(finding.effect()))
+                .count()));
     }
 
     private List<Finding> findings(VisitAt visit) {
         Stream<Finding> ofTests = visit.tests().stream().flatMap((TestAt test) -> review.findings(test).stream());
         return Stream.concat(review.findings(visit).stream(), ofTests)
                 .distinct()
-                .sorted(java.util.Comparator.comparing(Finding::effect))
+                .sorted(Comparator.comparing(Finding::effect))
                 .toList();
     }
 
@@ -203,7 +206,11 @@ public final class SeasonPage {
                 findings(report.visit()).stream().map(FindingWords::line).toList();
         return lines.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Section(id, Phrase.of("Findings of ").and(Phrase.written(report.visit().subject())), List.of(new Points(lines))));
+                : Optional.of(new Section(
+                        id,
+                        Phrase.of("Findings of ")
+                                .and(Phrase.written(report.visit().subject())),
+                        List.of(new Points(lines))));
     }
 
     private List<Block> unread() {
@@ -214,7 +221,8 @@ public final class SeasonPage {
                     .and(": ")
                     .and(Phrase.written(problem.message())));
         }
-        review.policyChanges().forEach(change -> lines.add(Phrase.of("Changed: ").and(Phrase.written(change))));
+        review.policyChanges()
+                .forEach(change -> lines.add(Phrase.of("Changed: ").and(Phrase.written(change))));
         return List.of(
                 lines.isEmpty() ? Paragraph.of("Everything was read, and nothing was changed.") : new Points(lines));
     }

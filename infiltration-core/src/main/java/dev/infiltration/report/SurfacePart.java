@@ -13,6 +13,7 @@ import dev.infiltration.summary.Interval;
 import dev.infiltration.trend.Crossing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** A surface over the years: its history, what maintenance did, when it comes to a limit, and its last visit. */
 final class SurfacePart {
@@ -34,11 +35,16 @@ final class SurfacePart {
         history.beforeAfter().forEach(change -> blocks.add(change(change)));
         review.specification().criteria().forEach(criterion -> blocks.add(reached(history.reached(criterion))));
         blocks.addAll(drawn.of(lastVisit().all()));
-        return new Section(id, Phrase.of("Surface ").and(Phrase.written(history.surface().surface().id())), blocks);
+        return new Section(
+                id,
+                Phrase.of("Surface ")
+                        .and(Phrase.written(history.surface().surface().id())),
+                blocks);
     }
 
     private VisitPlots lastVisit() {
-        return new VisitPlots(review, history.visits().get(history.visits().size() - 1).visit());
+        return new VisitPlots(
+                review, history.visits().get(history.visits().size() - 1).visit());
     }
 
     private static Block change(BeforeAfter change) {
@@ -53,7 +59,8 @@ final class SurfacePart {
             facts.add(new Fact("After / before", ratio(change)));
             facts.add(new Fact("Shown", Phrase.of(change.comparison().concluded())));
         }
-        change.recovery().ifPresent(recovery -> facts.add(new Fact("Brought back", Phrase.of(percent(recovery.share())))));
+        change.recovery()
+                .ifPresent(recovery -> facts.add(new Fact("Brought back", Phrase.of(percent(recovery.share())))));
         change.says().forEach(says -> facts.add(new Fact("Know", Phrase.written(says))));
         return new Block.Facts(facts);
     }
@@ -66,7 +73,7 @@ final class SurfacePart {
     }
 
     private static String percent(double share) {
-        return String.format(java.util.Locale.ROOT, "%.0f %% of what was lost since new", 100 * share);
+        return String.format(Locale.ROOT, "%.0f %% of what was lost since new", 100 * share);
     }
 
     private static Block reached(LimitReached reached) {

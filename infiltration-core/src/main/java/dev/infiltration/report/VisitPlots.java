@@ -16,7 +16,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 
 /** What can be drawn of a visit: the rates of its locations, and where those lie. */
@@ -45,7 +47,8 @@ final class VisitPlots {
     }
 
     private String title() {
-        String title = visit.subject() + ", " + visit.visit().surface() + ", " + visit.visit().date();
+        String title = visit.subject() + ", " + visit.visit().surface() + ", "
+                + visit.visit().date();
         return Printable.of(title);
     }
 
@@ -74,7 +77,9 @@ final class VisitPlots {
     }
 
     private static boolean isNamed(VisitAt visit, Criterion criterion) {
-        return visit.method().filter(method -> method.isNamed(criterion.method())).isPresent();
+        return visit.method()
+                .filter(method -> method.isNamed(criterion.method()))
+                .isPresent();
     }
 
     private static RateLimit limit(Criterion criterion) {
@@ -108,7 +113,7 @@ final class VisitPlots {
         List<MapPlot.Spot> onGrid = new ArrayList<>();
         List<MapPlot.Spot> onEarth = new ArrayList<>();
         FieldUnit<Length> unit = places.values().stream()
-                .flatMap(spot -> java.util.stream.Stream.ofNullable(spot.x()))
+                .flatMap(spot -> Stream.ofNullable(spot.x()))
                 .<FieldUnit<Length>>map(x -> x.unit())
                 .findFirst()
                 .orElse(FieldUnit.METRE);
@@ -161,10 +166,10 @@ final class VisitPlots {
     }
 
     private static double latitude(Position position) {
-        return java.util.Objects.requireNonNull(position.latitude()).doubleValue();
+        return Objects.requireNonNull(position.latitude()).doubleValue();
     }
 
     private static double longitude(Position position) {
-        return java.util.Objects.requireNonNull(position.longitude()).doubleValue();
+        return Objects.requireNonNull(position.longitude()).doubleValue();
     }
 }

@@ -164,7 +164,8 @@ public final class VisitReport {
         List<Block> parts = new ArrayList<>();
         parts.add(new Section("rates", Phrase.of("Rates"), rates()));
         if (!made.decisions().isEmpty()) {
-            List<Block> decisions = made.decisions().stream().map(DecisionPart::of).toList();
+            List<Block> decisions =
+                    made.decisions().stream().map(DecisionPart::of).toList();
             parts.add(new Section("decisions", Phrase.of("Decisions"), decisions));
         }
         parts.add(new Section("items", Phrase.of("What the report must state"), stated()));
@@ -190,8 +191,7 @@ public final class VisitReport {
                         part.rate(),
                         part.deviations().isEmpty() ? Phrase.of("none") : Phrase.of(part.pushes()))));
         List<Block> blocks = new ArrayList<>();
-        blocks.add(Block.Table.of(
-                "Rates of the locations", List.of("Location", "Rate", "Deviations stated"), rows));
+        blocks.add(Block.Table.of("Rates of the locations", List.of("Location", "Rate", "Deviations stated"), rows));
         blocks.add(Block.Paragraph.of(Words.capital(RateWords.PLUS_MINUS) + "."));
         blocks.add(SurfaceFigures.of(row, RateWords.of(visit)));
         blocks.addAll(new Drawn(plots, "visit-" + name).of(new VisitPlots(review, visit).all()));

@@ -32,15 +32,18 @@ final class WorkList {
 
     Section section() {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(Paragraph.of(review.specification().criteria().isEmpty()
-                ? "No criterion was given, so nothing can be listed as due."
-                : "By the last visit with a figure. Where an entry says \u201Cnot shown\u201D, more tests could still change it."));
+        blocks.add(
+                Paragraph.of(
+                        review.specification().criteria().isEmpty()
+                                ? "No criterion was given, so nothing can be listed as due."
+                                : "By the last visit with a figure. Where an entry says \u201Cnot shown\u201D, more tests could still change it."));
         due().forEach(surface -> blocks.add(entry(surface, "work-" + blocks.size())));
         if (blocks.size() == 1 && !review.specification().criteria().isEmpty()) {
             blocks.add(Paragraph.of("Nothing is due."));
         }
-        blocks.add(Paragraph.of("On site: mind traffic, hot surfaces, lifting and trips; follow the local rules for traffic control."
-                + " What is washed out must not reach a drain where local rules forbid it."));
+        blocks.add(Paragraph.of(
+                "On site: mind traffic, hot surfaces, lifting and trips; follow the local rules for traffic control."
+                        + " What is washed out must not reach a drain where local rules forbid it."));
         return new Section("work", Phrase.of("Work list for cleaning"), blocks);
     }
 
@@ -59,7 +62,8 @@ final class WorkList {
         surface.lastTested().map(SurfaceRate::visit).ifPresent(visit -> spots(visit, facts));
         facts.add(new Fact("Because", because(surface)));
         facts.add(new Fact("Cleaned before", cleaned(surface)));
-        return new Section(id, Phrase.of("Surface ").and(Phrase.written(surface.surface().id())), List.of(new Block.Facts(facts)));
+        return new Section(
+                id, Phrase.of("Surface ").and(Phrase.written(surface.surface().id())), List.of(new Block.Facts(facts)));
     }
 
     private static Phrase where(SurfaceStanding surface) {
@@ -100,7 +104,8 @@ final class WorkList {
         return Phrase.joined(
                 surface.decisions().stream()
                         .filter(decision -> decision.asStated() == Decision.AsStated.NOT_MET)
-                        .map(decision -> Phrase.written(decision.criterion()).and(": " + DecisionPart.inShort(decision)))
+                        .map(decision ->
+                                Phrase.written(decision.criterion()).and(": " + DecisionPart.inShort(decision)))
                         .toList(),
                 "; ");
     }

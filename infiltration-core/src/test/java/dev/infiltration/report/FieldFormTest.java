@@ -38,10 +38,20 @@ class FieldFormTest {
 
     @Test
     void eachLocationHasItsOwnPart() {
-        assertEquals(3, page(FieldForm.of(Methods.unitPavement())).select("section[id^=location-]").size());
-        assertEquals(2, page(FieldForm.of(Methods.utilityPractice())).select("section[id^=location-]").size());
+        assertEquals(
+                3,
+                page(FieldForm.of(Methods.unitPavement()))
+                        .select("section[id^=location-]")
+                        .size());
+        assertEquals(
+                2,
+                page(FieldForm.of(Methods.utilityPractice()))
+                        .select("section[id^=location-]")
+                        .size());
         FieldForm five = FieldForm.of(Methods.unitPavement()).withLocations(5);
-        assertEquals("Location 5 of 5", page(five).select("section[id^=location-] h2").last().text());
+        assertEquals(
+                "Location 5 of 5",
+                page(five).select("section[id^=location-] h2").last().text());
     }
 
     @Test
@@ -70,7 +80,9 @@ class FieldFormTest {
     @Test
     void thereIsRoomForPoursTimesAndEvents() {
         Document page = page(FieldForm.of(Methods.unitPavement()));
-        String rows = pourings(FieldForm.of(Methods.unitPavement())).select("tbody th").text();
+        String rows = pourings(FieldForm.of(Methods.unitPavement()))
+                .select("tbody th")
+                .text();
         assertEquals(
                 "Start, h:min:s Water poured Vessel 1, before / after Vessel 2, before / after Time taken, s Ended"
                         + " Depth left standing Head",
@@ -82,7 +94,9 @@ class FieldFormTest {
 
     @Test
     void formsOfAReviewAreThoseOfItsMethods() {
-        List<String> names = FieldForm.all(Review.of(Pages.demo())).stream().map(FieldForm::name).toList();
+        List<String> names = FieldForm.all(Review.of(Pages.demo())).stream()
+                .map(FieldForm::name)
+                .toList();
         assertEquals(List.of("unit-pavement", "pervious-concrete", "utility-practice"), names);
     }
 

@@ -76,7 +76,9 @@ class HostileWordsTest {
             page.select("title, nav").remove();
             assertEquals(count(words, page.text()), count(words, markdown(report.markdown())));
         }
-        String season = SeasonPage.of(review, LocalDate.of(2026, 11, 24)).linkedTo("visits").html();
+        String season = SeasonPage.of(review, LocalDate.of(2026, 11, 24))
+                .linkedTo("visits")
+                .html();
         assertTrue(Pages.sound(season).select("bdi").text().contains(words), words);
     }
 

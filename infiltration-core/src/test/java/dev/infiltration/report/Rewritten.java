@@ -41,7 +41,7 @@ final class Rewritten {
                     Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
             return record.getClass().getDeclaredConstructor(types).newInstance(values);
         } catch (ReflectiveOperationException broken) {
-            throw new AssertionError(broken);
+            throw new LinkageError("no record of its parts", broken);
         }
     }
 }

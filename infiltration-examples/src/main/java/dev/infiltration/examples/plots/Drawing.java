@@ -51,10 +51,8 @@ final class Drawing {
         this.height = height;
         this.x = x;
         this.y = y;
-        this.chart = new XYChartBuilder()
-                .width(WIDTH - left - RIGHT)
-                .height(height)
-                .build();
+        this.chart =
+                new XYChartBuilder().width(WIDTH - left - RIGHT).height(height).build();
         style(chart.getStyler());
         x.ticks().forEach(this::across);
         y.ticks().forEach(this::up);
@@ -68,10 +66,17 @@ final class Drawing {
         Color none = new Color(0, 0, 0, 0);
         styler.setChartBackgroundColor(none).setPlotBackgroundColor(none).setPlotBorderVisible(false);
         styler.setLegendVisible(false).setChartTitleVisible(false).setChartPadding(0);
-        styler.setAxisTitlesVisible(false).setAxisTicksVisible(false).setPlotMargin(0).setPlotContentSize(1.0);
+        styler.setAxisTitlesVisible(false)
+                .setAxisTicksVisible(false)
+                .setPlotMargin(0)
+                .setPlotContentSize(1.0);
         styler.setPlotGridLinesVisible(false);
-        styler.setXAxisLogarithmic(x.kind() == Scale.Kind.LOG).setXAxisMin(x.low()).setXAxisMax(x.high());
-        styler.setYAxisLogarithmic(y.kind() == Scale.Kind.LOG).setYAxisMin(y.low()).setYAxisMax(y.high());
+        styler.setXAxisLogarithmic(x.kind() == Scale.Kind.LOG)
+                .setXAxisMin(x.low())
+                .setXAxisMax(x.high());
+        styler.setYAxisLogarithmic(y.kind() == Scale.Kind.LOG)
+                .setYAxisMin(y.low())
+                .setYAxisMax(y.high());
         styler.setMarkerSize(MARK);
     }
 
@@ -131,9 +136,7 @@ final class Drawing {
     }
 
     private boolean isFree(Label label) {
-        return label.left() >= 0
-                && label.right() <= WIDTH
-                && labels.stream().noneMatch(label::covers);
+        return label.left() >= 0 && label.right() <= WIDTH && labels.stream().noneMatch(label::covers);
     }
 
     /** Names of the scales: one below, one above the field at its left. */

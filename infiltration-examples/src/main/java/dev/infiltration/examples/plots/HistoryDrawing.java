@@ -2,16 +2,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.examples.plots;
 
-import dev.infiltration.report.RateMark;
 import dev.infiltration.report.HistoryPlot;
 import dev.infiltration.report.RateLimit;
+import dev.infiltration.report.RateMark;
+import dev.infiltration.units.InfiltrationRate;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import dev.infiltration.units.InfiltrationRate;
 
 /** A surface over the years: rates up on a log scale, dates across. */
 final class HistoryDrawing {
@@ -46,7 +46,8 @@ final class HistoryDrawing {
         Stream<LocalDate> visits = plot.points().stream().map(HistoryPlot.Point::date);
         Stream<LocalDate> fitted =
                 plot.fits().stream().flatMap(fit -> fit.steps().stream()).map(HistoryPlot.Step::date);
-        return Stream.concat(Stream.concat(visits, plot.cleanings().stream()), fitted).toList();
+        return Stream.concat(Stream.concat(visits, plot.cleanings().stream()), fitted)
+                .toList();
     }
 
     /** A band of few visits can reach over many powers of ten: the points and the limits set the scale. */
@@ -58,7 +59,9 @@ final class HistoryDrawing {
     }
 
     private double[] days(HistoryPlot.Fit fit) {
-        return fit.steps().stream().mapToDouble(step -> step.date().toEpochDay()).toArray();
+        return fit.steps().stream()
+                .mapToDouble(step -> step.date().toEpochDay())
+                .toArray();
     }
 
     private double[] values(HistoryPlot.Fit fit, Function<HistoryPlot.Step, InfiltrationRate> part) {
@@ -86,7 +89,8 @@ final class HistoryDrawing {
     }
 
     private static double[] joined(double[] first, double[] second) {
-        return DoubleStream.concat(DoubleStream.of(first), DoubleStream.of(second)).toArray();
+        return DoubleStream.concat(DoubleStream.of(first), DoubleStream.of(second))
+                .toArray();
     }
 
     private void line(HistoryPlot.Fit fit) {
@@ -95,16 +99,14 @@ final class HistoryDrawing {
 
     private void cleaning(LocalDate day) {
         double at = day.toEpochDay();
-        drawing.line(
-                Ink.THREE, Drawing.DASH_DOTTED, new double[] {at, at}, new double[] {rates.low(), rates.high()});
+        drawing.line(Ink.THREE, Drawing.DASH_DOTTED, new double[] {at, at}, new double[] {rates.low(), rates.high()});
         drawing.label(at, rates.high(), Ink.THREE, "cleaned", Side.PAST_LINE, Side.BEFORE_LINE);
     }
 
     private void limit(RateLimit limit) {
         double at = limit.rate().in(plot.unit());
         if (at > 0) {
-            drawing.line(
-                    Ink.INK, Drawing.DASHED, new double[] {dates.low(), dates.high()}, new double[] {at, at});
+            drawing.line(Ink.INK, Drawing.DASHED, new double[] {dates.low(), dates.high()}, new double[] {at, at});
             drawing.label(dates.low(), at, Ink.INK, limit.label(), Side.ON_LINE, Side.PAST_LINE);
         }
     }
@@ -113,6 +115,6 @@ final class HistoryDrawing {
         RateMark mark = point.mark();
         mark.in(plot.unit())
                 .ifPresent(rate -> drawing.mark(
-                        Marks.ink(mark), Marks.up(mark), point.date().toEpochDay(), rates.held(rate)));
+                        Marks.ink(mark), Marks.up(mark), (double) point.date().toEpochDay(), rates.held(rate)));
     }
 }

@@ -13,7 +13,14 @@ final class MapDrawing {
     private static final int ACROSS = Drawing.WIDTH - LEFT - 16;
 
     private static final Side[] AROUND = {
-        Side.RIGHT, Side.LEFT, Side.BELOW, Side.ABOVE, Side.LEFT_BELOW, Side.RIGHT_BELOW, Side.LEFT_ABOVE, Side.RIGHT_ABOVE
+        Side.RIGHT,
+        Side.LEFT,
+        Side.BELOW,
+        Side.ABOVE,
+        Side.LEFT_BELOW,
+        Side.RIGHT_BELOW,
+        Side.LEFT_ABOVE,
+        Side.RIGHT_ABOVE
     };
 
     private MapDrawing() {}
@@ -41,10 +48,12 @@ final class MapDrawing {
     }
 
     private static String rate(MapPlot plot, MapPlot.Spot spot) {
-        return spot.mark().outcome().match(
-                measured -> measured.value().text(plot.unit()),
-                upper -> "\u2264 " + upper.bound().text(plot.unit()),
-                lower -> "\u2265 " + lower.bound().text(plot.unit()),
-                none -> "no rate");
+        return spot.mark()
+                .outcome()
+                .match(
+                        measured -> measured.value().text(plot.unit()),
+                        upper -> "\u2264 " + upper.bound().text(plot.unit()),
+                        lower -> "\u2265 " + lower.bound().text(plot.unit()),
+                        none -> "no rate");
     }
 }

@@ -19,12 +19,20 @@ final class Marks {
     /** {@return the mark on a scale across} */
     static Marker across(RateMark mark) {
         return mark.outcome()
-                .match(measured -> SeriesMarkers.CIRCLE, upper -> Arrow.left(), lower -> Arrow.right(), none -> new Hollow());
+                .match(
+                        measured -> SeriesMarkers.CIRCLE,
+                        upper -> Arrow.left(),
+                        lower -> Arrow.right(),
+                        none -> new Hollow());
     }
 
     /** {@return the mark on a scale that goes up} */
     static Marker up(RateMark mark) {
         return mark.outcome()
-                .match(measured -> SeriesMarkers.CIRCLE, upper -> Arrow.down(), lower -> Arrow.up(), none -> new Hollow());
+                .match(
+                        measured -> SeriesMarkers.CIRCLE,
+                        upper -> Arrow.down(),
+                        lower -> Arrow.up(),
+                        none -> new Hollow());
     }
 }

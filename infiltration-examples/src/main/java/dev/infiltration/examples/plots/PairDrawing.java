@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.examples.plots;
 
-import dev.infiltration.report.RateMark;
 import dev.infiltration.report.PairPlot;
 import dev.infiltration.report.RateLimit;
+import dev.infiltration.report.RateMark;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,7 +26,8 @@ final class PairDrawing {
 
     static Drawing of(PairPlot plot) {
         PairDrawing pairs = new PairDrawing(plot);
-        pairs.drawing.named("Before and after the maintenance", "Rate in " + plot.unit().symbol() + ", log scale");
+        pairs.drawing.named(
+                "Before and after the maintenance", "Rate in " + plot.unit().symbol() + ", log scale");
         plot.limits().forEach(pairs::limit);
         plot.pairs().forEach(pairs::pair);
         return pairs.drawing;
@@ -51,7 +52,8 @@ final class PairDrawing {
     }
 
     private void pair(PairPlot.Pair pair) {
-        if (pair.before().in(plot.unit()).isEmpty() || pair.after().in(plot.unit()).isEmpty()) {
+        if (pair.before().in(plot.unit()).isEmpty()
+                || pair.after().in(plot.unit()).isEmpty()) {
             return;
         }
         double before = rates.held(pair.before().in(plot.unit()).get());

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.examples.plots;
 
-import dev.infiltration.report.RateMark;
 import dev.infiltration.report.RateLimit;
+import dev.infiltration.report.RateMark;
 import dev.infiltration.report.RatePlot;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -21,8 +21,8 @@ final class RateDrawing {
 
     private RateDrawing(RatePlot plot) {
         this.plot = plot;
-        List<String> names = new ArrayList<>(
-                plot.marks().stream().map(RateMark::label).toList());
+        List<String> names =
+                new ArrayList<>(plot.marks().stream().map(RateMark::label).toList());
         Collections.reverse(names);
         int longest = names.stream()
                 .map(Label::shortened)
@@ -30,8 +30,8 @@ final class RateDrawing {
                 .max()
                 .orElse(0);
         this.scale = Scale.log(values());
-        this.drawing = new Drawing(
-                24 + (int) (longest * LETTER), LINE * Math.max(1, names.size()), scale, Scale.names(names));
+        this.drawing =
+                new Drawing(24 + (int) (longest * LETTER), LINE * Math.max(1, names.size()), scale, Scale.names(names));
     }
 
     static Drawing of(RatePlot plot) {

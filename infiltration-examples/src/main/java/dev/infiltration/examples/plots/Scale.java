@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.examples.plots;
 
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -50,13 +52,12 @@ record Scale(Kind kind, double low, double high, List<Tick> ticks) {
         double least = values.stream().min(Double::compare).orElse(0.0);
         double most = values.stream().max(Double::compare).orElse(1.0);
         double margin = most > least ? (most - least) * 0.15 : 1;
-        return new Scale(
-                Kind.EVEN, least - margin, most + margin, named(Ticks.even(least - margin, most + margin)));
+        return new Scale(Kind.EVEN, least - margin, most + margin, named(Ticks.even(least - margin, most + margin)));
     }
 
     /** {@return a scale of names, evenly apart, the first one at 0} */
     static Scale names(List<String> names) {
-        List<Tick> ticks = new java.util.ArrayList<>();
+        List<Tick> ticks = new ArrayList<>();
         names.forEach(name -> ticks.add(new Tick(ticks.size(), Label.shortened(name))));
         return new Scale(Kind.EVEN, -0.5, names.size() - 0.5, ticks);
     }
@@ -69,7 +70,7 @@ record Scale(Kind kind, double low, double high, List<Tick> ticks) {
         String text = String.format(Locale.ROOT, "%.4g", value);
         return value != 0 && (Math.abs(value) >= 1e6 || Math.abs(value) < 1e-3)
                 ? String.format(Locale.ROOT, "%.0e", value)
-                : new java.math.BigDecimal(text).stripTrailingZeros().toPlainString();
+                : new BigDecimal(text).stripTrailingZeros().toPlainString();
     }
 
     /** {@return a value pulled onto the scale} */

@@ -23,7 +23,8 @@ final class SvgText {
     static String of(Plot plot, String id, Drawing drawing) {
         return String.join(
                 "\n",
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" id=\"" + id + "\" class=\"plot\" role=\"img\" aria-labelledby=\""
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" id=\"" + id
+                        + "\" class=\"plot\" role=\"img\" aria-labelledby=\""
                         + id + "-title " + id + "-desc\" viewBox=\"0 0 " + Drawing.WIDTH + " " + drawing.pageHeight()
                         + "\" width=\"" + Drawing.WIDTH + "\" height=\"" + drawing.pageHeight() + "\">",
                 "<title id=\"" + id + "-title\">" + escaped(plot.title()) + "</title>",
@@ -52,7 +53,8 @@ final class SvgText {
     }
 
     private static String shapes(String written, String id) {
-        String body = written.substring(written.indexOf('>', written.indexOf("<svg")) + 1, written.lastIndexOf("</svg>"));
+        String body =
+                written.substring(written.indexOf('>', written.indexOf("<svg")) + 1, written.lastIndexOf("</svg>"));
         String seen = NOTHING.matcher(body).replaceAll("");
         String named = CLIP.matcher(seen).replaceAll(id + "-clip");
         String round = LONG_NUMBER.matcher(named).replaceAll(SvgText::rounded);
@@ -71,7 +73,12 @@ final class SvgText {
                 Locale.ROOT,
                 "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\" style=\"fill:%s;font:%s Charter,'Noto Serif',Georgia,serif;"
                         + "direction:ltr;unicode-bidi:isolate\">%s</text>",
-                label.x(), label.y(), label.anchor(), label.ink().variable(), font, escaped(label.text()));
+                label.x(),
+                label.y(),
+                label.anchor(),
+                label.ink().variable(),
+                font,
+                escaped(label.text()));
     }
 
     /** {@return text for XML}: what XML has no room for is replaced */
