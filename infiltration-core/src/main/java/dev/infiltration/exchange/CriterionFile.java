@@ -128,17 +128,15 @@ final class CriterionFile {
      * An action.
      *
      * @param action  what is to be done
-     * @param dueDays how many days after the test
+     * @param dueDays how many days after the test; absent for what asks for nothing by a day
      * @param when    what must hold
      */
     public record Action(@Nullable String action, @Nullable Integer dueDays, List<When> when) {
 
-        /** Refuses an action without words or days. */
+        /** Refuses an action without words, or due before the test. */
         public Action {
             require(Stream.of(
-                    lack("action", action),
-                    lack("dueDays", dueDays),
-                    dueDays == null || dueDays >= 0 ? "" : "its dueDays are below 0"));
+                    lack("action", action), dueDays == null || dueDays >= 0 ? "" : "its dueDays are below 0"));
         }
     }
 
@@ -197,7 +195,7 @@ final class CriterionFile {
     private ActionTable.Row row(Action action) {
         return new ActionTable.Row(
                 Objects.requireNonNull(action.action),
-                Period.ofDays(Objects.requireNonNull(action.dueDays)),
+                action.dueDays == null ? null : Period.ofDays(action.dueDays),
                 action.when.stream().map(this::condition).toList());
     }
 

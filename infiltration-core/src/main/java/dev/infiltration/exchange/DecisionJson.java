@@ -90,9 +90,9 @@ final class DecisionJson {
         criterion(decision.criterion());
         members.text("asStated", decision.asStated().word());
         members.flag("shown", decision.isShown());
-        decision.figure().ifPresent(figure -> members.rate("figure", figure));
+        decision.outcome().ifPresent(outcome -> members.outcome("figure", outcome));
         if (decision.asStated() != Decision.AsStated.NO_FIGURE) {
-            members.object("passing", () -> passing(decision.passing()));
+            members.object("passing", () -> passing(decision.passing(), decision.areaShare()));
         }
         members.texts("doubts", decision.doubts());
         members.texts("says", decision.says());
@@ -112,10 +112,10 @@ final class DecisionJson {
         });
     }
 
-    private void passing(PassingShare passing) {
+    private void passing(PassingShare passing, Optional<PassingShare> area) {
         members.count("locations", passing.passing());
         members.count("of", passing.n());
-        members.number("areaAtLeast", passing.lowerBound(Interval.LEVEL));
+        area.ifPresent(share -> members.number("areaAtLeast", share.lowerBound(Interval.LEVEL)));
     }
 
     private void action(VisitAction each) {

@@ -34,8 +34,10 @@ final class DecisionPart {
                 new Fact("Criterion", Phrase.written(decision.criterion())),
                 new Fact("As stated", Phrase.strong(asStated(decision))),
                 new Fact("How sure", Phrase.of(decision.isShown() ? "shown" : "not shown"))));
-        decision.figure().ifPresent(figure -> facts.add(new Fact("Figure", Phrase.of(figure.text(unit)))));
-        facts.add(new Fact("Locations", Phrase.of(decision.passing().toString())));
+        decision.outcome()
+                .ifPresent(outcome -> facts.add(new Fact("Figure", Phrase.of(RateWords.text(outcome, unit)))));
+        facts.add(new Fact("Locations", Phrase.of(decision.passing().count())));
+        decision.areaShare().ifPresent(share -> facts.add(new Fact("Area", Phrase.of(share.area()))));
         decision.doubts().forEach(doubt -> facts.add(new Fact("Because", Phrase.written(doubt))));
         decision.says().forEach(says -> facts.add(new Fact("Know", Phrase.written(says))));
         decision.moreLocations()

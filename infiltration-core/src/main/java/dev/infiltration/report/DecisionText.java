@@ -41,10 +41,14 @@ final class DecisionText {
         }
         List<String> lines = new ArrayList<>();
         lines.add((decision.asStated() == AsStated.MET ? "Met" : "Not met") + " as stated: " + head
-                + decision.figure()
+                + decision.outcome()
                         .map(words::text)
                         .orElse(decision.passing().passing() + " of "
-                                + decision.passing().n() + " locations pass")
+                                + decision.passing().n() + " locations pass"
+                                + decision.areaShare()
+                                        .filter(share -> share.passing() > 0)
+                                        .map(share -> ", " + share.area())
+                                        .orElse(""))
                 + (decision.isShown() ? ", shown" : ", not shown"));
         decision.doubts().forEach(doubt -> lines.add(BESIDE + "Not sure: " + doubt));
         decision.says().forEach(saying -> lines.add(BESIDE + "Know: " + saying));

@@ -7,8 +7,10 @@ import java.util.regex.Pattern;
 /** Words in HTML: everything escaped, what was written in a book kept from reordering what stands around it. */
 final class HtmlWords {
 
-    /** Days and rates are not broken over lines. */
-    private static final Pattern WHOLE = Pattern.compile("\\b\\d{4}-\\d{2}-\\d{2}\\b|\\b\\d[\\d.]* (?:mm|in)/h");
+    /** Days and amounts are not broken over lines. */
+    private static final Pattern WHOLE =
+            Pattern.compile("\\b\\d{4}-\\d{2}-\\d{2}\\b|\\b\\d[\\d.]* (?:(?:mm|in)/h|(?:mm|cm|m|ft|in)[\u00B2\u00B3]?"
+                    + "|kg|g|lb|s|min|h|\u00B0[CF]|%)(?![\\p{L}\\d/])");
 
     private HtmlWords() {}
 

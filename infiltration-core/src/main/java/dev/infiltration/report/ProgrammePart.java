@@ -133,9 +133,9 @@ final class ProgrammePart {
 
     private static Phrase decisions(SurfaceStanding surface) {
         List<Phrase> phrases = surface.decisions().stream()
-                .map(decision -> Phrase.written(decision.criterion().relation().symbol() + " "
+                .map(decision -> Phrase.written(decision.criterion().relation().symbol() + "\u00A0"
                                 + decision.criterion().limit())
-                        .and(" " + DecisionPart.inShort(decision)))
+                        .and(": " + DecisionPart.inShort(decision)))
                 .toList();
         return phrases.isEmpty() ? Phrase.of("none given") : Phrase.joined(phrases, "; ");
     }

@@ -13,6 +13,7 @@ import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.UnitSystem;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.measure.quantity.Speed;
 
@@ -68,10 +69,19 @@ record RateWords(FieldUnit<Speed> own, FieldUnit<Speed> other) {
 
     /** {@return an outcome: a rate, {@code at most} or {@code at least} so much, or why there is none} */
     String text(RateOutcome outcome) {
+        return text(outcome, this::text);
+    }
+
+    /** {@return an outcome, its rate in one unit} */
+    static String text(RateOutcome outcome, FieldUnit<Speed> unit) {
+        return text(outcome, rate -> rate.text(unit));
+    }
+
+    private static String text(RateOutcome outcome, Function<InfiltrationRate, String> words) {
         return outcome.match(
-                measured -> text(measured.value()),
-                upper -> "at most " + text(upper.bound()),
-                lower -> "at least " + text(lower.bound()),
+                measured -> words.apply(measured.value()),
+                upper -> "at most " + words.apply(upper.bound()),
+                lower -> "at least " + words.apply(lower.bound()),
                 withheld -> withheld.reasons().isEmpty()
                         ? "no rate: no run was made"
                         : "no rate: " + String.join(", ", withheld.reasons()));

@@ -23,6 +23,8 @@ import org.jspecify.annotations.Nullable;
 /** What the book says of each thing that a method's report must state. */
 final class ReportItems {
 
+    private static final Phrase NO_TEST = Phrase.of("no test was made");
+
     private final VisitAt visit;
     private final List<TestAt> made;
 
@@ -46,7 +48,7 @@ final class ReportItems {
     Phrase value(ReportItem.Item item) {
         return switch (item) {
             case IDENTIFICATION -> identification();
-            case LOCATION -> eachTest(LocationTest::location);
+            case LOCATION -> locations();
             case SITE_DESCRIPTION -> Phrase.written(site(Site::description));
             case PAVEMENT_DESCRIPTION -> Phrase.written(surface(Surface::description));
             case AGE -> age();
@@ -61,6 +63,13 @@ final class ReportItems {
         };
     }
 
+    private Phrase locations() {
+        List<Phrase> names = made.stream()
+                .map(test -> Phrase.written(test.test().location()))
+                .toList();
+        return names.isEmpty() ? NO_TEST : Phrase.joined(names, "; ");
+    }
+
     private Phrase identification() {
         Phrase own = Phrase.of("visit ").and(Phrase.written(visit.visit().id()));
         return made.isEmpty() ? own : own.and("; tests ").and(eachTest(LocationTest::id));
@@ -71,7 +80,7 @@ final class ReportItems {
                 .map(test ->
                         Phrase.written(test.test().location()).and(": ").and(Phrase.written(part.apply(test.test()))))
                 .toList();
-        return values.isEmpty() ? Phrase.of("no test was made") : Phrase.joined(values, "; ");
+        return values.isEmpty() ? NO_TEST : Phrase.joined(values, "; ");
     }
 
     private static @Nullable String startAndFinish(LocationTest test) {

@@ -59,13 +59,18 @@ record SurfaceStanding(
                 .toList();
     }
 
-    /** {@return whether it is to be cleaned}: the table of actions asks for something or a criterion is not met, and nothing was done since */
+    /** {@return whether work is due}: the table of actions names a day or a criterion is not met, and nothing was done since */
     boolean isDue() {
-        return (action.isPresent() || (isJudged() && !isMeeting())) && !isWorkedOnSince();
+        return (dueDay().isPresent() || (isJudged() && !isMeeting())) && !isWorkedOnSince();
     }
 
     boolean isOverdue(LocalDate asOf) {
-        return isDue() && action.filter(choice -> choice.due().isBefore(asOf)).isPresent();
+        return isDue() && dueDay().filter(day -> day.isBefore(asOf)).isPresent();
+    }
+
+    /** {@return the day by which the table of actions asks for work} */
+    Optional<LocalDate> dueDay() {
+        return action.map(ActionTable.Choice::due);
     }
 
     boolean isTestOverdue(LocalDate asOf) {

@@ -13,6 +13,7 @@ import dev.infiltration.review.Review;
 import dev.infiltration.summary.Decision;
 import dev.infiltration.summary.LocationRate;
 import dev.infiltration.summary.SurfaceRate;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -49,8 +50,8 @@ final class WorkList {
 
     private List<SurfaceStanding> due() {
         return programme.surfaces(SurfaceStanding::isDue).stream()
-                .sorted(Comparator.comparing((SurfaceStanding surface) ->
-                        surface.action().map(choice -> choice.due().toString()).orElse("9999")))
+                .sorted(Comparator.comparing(
+                        (SurfaceStanding surface) -> surface.dueDay().orElse(LocalDate.MAX)))
                 .toList();
     }
 
@@ -100,13 +101,18 @@ final class WorkList {
                 .and(grid + ": " + RateWords.of(visit).text(row.outcome()));
     }
 
+    /** What is not met; where all is met, what the table of actions went by. */
     private static Phrase because(SurfaceStanding surface) {
+        List<Decision> all = surface.decisions();
+        List<Decision> missed = all.stream()
+                .filter(decision -> decision.asStated() == Decision.AsStated.NOT_MET)
+                .toList();
         return Phrase.joined(
-                surface.decisions().stream()
-                        .filter(decision -> decision.asStated() == Decision.AsStated.NOT_MET)
-                        .map(decision ->
-                                Phrase.written(decision.criterion()).and(": " + DecisionPart.inShort(decision)))
-                        .toList(),
+                (missed.isEmpty() ? all : missed)
+                        .stream()
+                                .map(decision ->
+                                        Phrase.written(decision.criterion()).and(": " + DecisionPart.inShort(decision)))
+                                .toList(),
                 "; ");
     }
 

@@ -8,6 +8,7 @@ import java.time.Period;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The user's own actions in order: the first whose conditions all hold is the one to take.
@@ -25,10 +26,10 @@ public record ActionTable(List<Row> rows) {
      * An action with what it takes.
      *
      * @param action what is to be done, in the user's words: no action, clean locally, clean, restore, investigate below
-     * @param due    how long after the test
+     * @param due    how long after the test; absent for what asks for nothing by a day, like no action
      * @param when   what must hold, all of it
      */
-    public record Row(String action, Period due, List<Condition> when) {
+    public record Row(String action, @Nullable Period due, List<Condition> when) {
 
         /** Copies the conditions. */
         public Row {
@@ -48,10 +49,10 @@ public record ActionTable(List<Row> rows) {
      * The action to take.
      *
      * @param action  what is to be done
-     * @param due     by when
+     * @param due     by when; absent where the table names no time
      * @param because the decisions it rests on, with how sure each is
      */
-    public record Choice(String action, LocalDate due, List<Decision> because) {
+    public record Choice(String action, @Nullable LocalDate due, List<Decision> because) {
 
         /** Copies the decisions. */
         public Choice {
@@ -66,7 +67,7 @@ public record ActionTable(List<Row> rows) {
         /** {@return the action for people} */
         @Override
         public String toString() {
-            return action + " by " + due + (isShown() ? "" : " (what it rests on is not shown)");
+            return action + (due == null ? "" : " by " + due) + (isShown() ? "" : " (what it rests on is not shown)");
         }
     }
 
@@ -84,7 +85,7 @@ public record ActionTable(List<Row> rows) {
                 .findFirst()
                 .map(row -> new Choice(
                         row.action(),
-                        tested.plus(row.due()),
+                        row.due() == null ? null : tested.plus(row.due()),
                         row.when().stream()
                                 .map(condition -> deciding.apply(condition.criterion()))
                                 .toList()));

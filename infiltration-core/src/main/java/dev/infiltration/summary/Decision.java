@@ -4,6 +4,7 @@ package dev.infiltration.summary;
 
 import dev.infiltration.check.Bias;
 import dev.infiltration.field.Word;
+import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import java.util.List;
@@ -105,12 +106,17 @@ public final class Decision {
         return verdict.says();
     }
 
-    /** {@return the figure compared with the limit, where one figure is} */
-    public Optional<InfiltrationRate> figure() {
+    /** {@return the figure compared with the limit, where one figure is: a rate, or the bound of one} */
+    public Optional<RateOutcome> outcome() {
         return Optional.ofNullable(verdict.figure());
     }
 
-    /** {@return how many of the locations pass, and what share of the area that shows; bounds are taken as they stand} */
+    /** {@return the figure compared with the limit, where one figure is, as a bare rate; of a bound its value} */
+    public Optional<InfiltrationRate> figure() {
+        return outcome().flatMap(RateOutcome::figure);
+    }
+
+    /** {@return how many of the locations pass; bounds are taken as they stand} */
     public PassingShare passing() {
         double[] values = summary.values();
         int passing = 0;
@@ -118,6 +124,16 @@ public final class Decision {
             passing += criterion.passes(new InfiltrationRate(value)) ? 1 : 0;
         }
         return new PassingShare(passing, values.length);
+    }
+
+    /**
+     * {@return how many locations surely pass, to tell what share of the area does; absent where they do not stand for the
+     *     surface, as targeted and fixed spots do not, where none has a figure, or where the criterion is of another method}
+     */
+    public Optional<PassingShare> areaShare() {
+        PassingShare sure = new Judgement(criterion, summary, Set.of()).surePasses();
+        boolean isGiven = asStated() != AsStated.NO_FIGURE && summary.sample().standsForSurface() && sure.n() > 0;
+        return isGiven ? Optional.of(sure) : Optional.empty();
     }
 
     /** {@return how many more locations would decide it, were the scatter what these locations showed} */
@@ -143,11 +159,12 @@ public final class Decision {
      * @param scatter the scatter from spot to spot, from a pilot or pooled over surfaces
      */
     public OptionalInt moreLocations(ScatterPlan scatter) {
-        if (isShown() || verdict.figure() == null) {
+        Optional<InfiltrationRate> figure = figure();
+        if (isShown() || figure.isEmpty()) {
             return OptionalInt.empty();
         }
-        double factor = StrictMath.exp(Math.abs(
-                StrictMath.log(verdict.figure().millimetresPerHour() / criterion.limitInMillimetresPerHour())));
+        double factor = StrictMath.exp(
+                Math.abs(StrictMath.log(figure.get().millimetresPerHour() / criterion.limitInMillimetresPerHour())));
         OptionalInt needed = criterion.form() == Criterion.Form.MEAN
                 ? scatter.locationsForMean(factor, Interval.LEVEL)
                 : scatter.locationsFor(factor, Interval.LEVEL);
@@ -186,10 +203,11 @@ public final class Decision {
 
     /** How far the figure lies on the side of the limit on which it passes, in mm/h. */
     private double inside() {
-        if (verdict.figure() == null || !verdict.isMeasured()) {
+        Optional<InfiltrationRate> rate = outcome().flatMap(RateOutcome::rate);
+        if (rate.isEmpty()) {
             return Double.NaN;
         }
-        double above = verdict.figure().millimetresPerHour() - criterion.limitInMillimetresPerHour();
+        double above = rate.get().millimetresPerHour() - criterion.limitInMillimetresPerHour();
         return criterion.relation().isFloor() ? above : -above;
     }
 
@@ -199,10 +217,14 @@ public final class Decision {
         FieldUnit<Speed> unit = criterion.limit().unit();
         TextTable table = TextTable.titled(criterion.toString())
                 .with("as stated", asStated().word().replace('-', ' '));
-        if (figure().isPresent()) {
-            table = table.with("figure", figure().get().text(unit));
+        if (outcome().isPresent()) {
+            table = table.with("figure", SummaryWords.text(outcome().get(), rate -> rate.text(unit)));
         }
-        table = table.with("how sure", isShown() ? "shown" : "not shown").with("locations", passing());
+        table = table.with("how sure", isShown() ? "shown" : "not shown")
+                .with("locations", passing().count());
+        if (areaShare().isPresent()) {
+            table = table.with("area", areaShare().get().area());
+        }
         for (String doubt : doubts()) {
             table = table.with("because", doubt);
         }

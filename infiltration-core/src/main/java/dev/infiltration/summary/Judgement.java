@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** A criterion held against a summary. */
 final class Judgement {
@@ -60,7 +61,7 @@ final class Judgement {
         if (isMeasured) {
             addInterval(interval);
         }
-        return verdict(isMet, figure, isMeasured);
+        return verdict(isMet, outcome);
     }
 
     private void addInterval(Optional<Interval> interval) {
@@ -86,7 +87,7 @@ final class Judgement {
                 ? interval.get().low()
                 : interval.get().high();
         InfiltrationRate figure = new InfiltrationRate(bound);
-        return verdict(criterion.passes(figure), Optional.of(figure), true);
+        return verdict(criterion.passes(figure), new Measured(figure));
     }
 
     private Verdict byLocations(double share) {
@@ -97,14 +98,13 @@ final class Judgement {
         long needed = needed(share, n);
         boolean isMet = passing(locations) >= needed;
         long sure = locations.stream().filter(this::isSure).count();
-        long surePasses =
-                locations.stream().filter(this::isSure).filter(this::passes).count();
+        long surePasses = surePasses().passing();
         boolean isSettled = isMet ? surePasses >= needed : n - (sure - surePasses) < needed;
         add(doubts, !isSettled, "it rests on bounds");
         int left = summary.withheld() + summary.notTested();
         add(doubts, isMet && left > 0, left + " planned locations are left out");
         addShare(share, isMet);
-        return verdict(isMet, Optional.empty(), false);
+        return verdict(isMet, null);
     }
 
     /** The fewest locations that make up the share: 55 of 100 are 0.55, though their product is rounded up as a double. */
@@ -123,6 +123,12 @@ final class Judgement {
         } else {
             add(says, isMet, "said of the locations tested, not of all the area");
         }
+    }
+
+    /** Of the locations, those that pass by a rate, or by a bound that settles it. */
+    PassingShare surePasses() {
+        long sure = locations.stream().filter(this::isSure).filter(this::passes).count();
+        return new PassingShare((int) sure, locations.size());
     }
 
     private long passing(List<RateOutcome> outcomes) {
@@ -147,10 +153,10 @@ final class Judgement {
     }
 
     private Verdict none(String why) {
-        return new Verdict(AsStated.NO_FIGURE, null, false, List.of(why), List.of());
+        return new Verdict(AsStated.NO_FIGURE, null, List.of(why), List.of());
     }
 
-    private Verdict verdict(boolean isMet, Optional<InfiltrationRate> figure, boolean isMeasured) {
+    private Verdict verdict(boolean isMet, @Nullable RateOutcome figure) {
         Bias against = criterion.relation().isFloor() == isMet ? Bias.RAISES : Bias.LOWERS;
         add(
                 doubts,
@@ -160,7 +166,7 @@ final class Judgement {
         String how = criterion.how();
         add(says, how != null, "limit of " + criterion.method() + ": " + how);
         AsStated asStated = isMet ? AsStated.MET : AsStated.NOT_MET;
-        return new Verdict(asStated, figure.orElse(null), isMeasured, doubts, says);
+        return new Verdict(asStated, figure, doubts, says);
     }
 
     private static void add(List<String> list, boolean holds, String text) {

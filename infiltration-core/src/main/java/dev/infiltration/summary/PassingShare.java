@@ -63,10 +63,20 @@ public record PassingShare(int passing, int n) {
         return (int) Math.ceil(StrictMath.log(1 - level) / StrictMath.log(share));
     }
 
+    /** {@return how many pass, for people} */
+    public String count() {
+        return passing + " of " + n + " pass";
+    }
+
+    /** {@return the share of the area that passes at least, for people} */
+    public String area() {
+        return "at least " + TextTable.number(100 * lowerBound(Interval.LEVEL)) + " % of the area passes ("
+                + TextTable.number(100 * Interval.LEVEL) + " % sure)";
+    }
+
     /** {@return the counts and the share that passes at least, for people} */
     @Override
     public String toString() {
-        return passing + " of " + n + " pass; at least " + TextTable.number(100 * lowerBound(Interval.LEVEL))
-                + " % of the area does (" + TextTable.number(100 * Interval.LEVEL) + " % sure)";
+        return count() + "; " + area();
     }
 }

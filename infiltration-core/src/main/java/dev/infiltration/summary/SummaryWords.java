@@ -4,9 +4,11 @@ package dev.infiltration.summary;
 
 import dev.infiltration.field.Location.Selection;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.units.InfiltrationRate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** A summary told to people. */
@@ -111,10 +113,15 @@ final class SummaryWords {
     }
 
     private static String text(RateOutcome outcome) {
+        return text(outcome, rate -> TextTable.number(rate.millimetresPerHour()));
+    }
+
+    /** {@return an outcome, with what it says of a bound before the words of the rate} */
+    static String text(RateOutcome outcome, Function<InfiltrationRate, String> words) {
         return outcome.match(
-                measured -> TextTable.number(measured.value().millimetresPerHour()),
-                upper -> "at most " + TextTable.number(upper.bound().millimetresPerHour()),
-                lower -> "at least " + TextTable.number(lower.bound().millimetresPerHour()),
+                measured -> words.apply(measured.value()),
+                upper -> "at most " + words.apply(upper.bound()),
+                lower -> "at least " + words.apply(lower.bound()),
                 withheld -> "withheld");
     }
 }

@@ -2,18 +2,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.summary;
 
+import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.summary.Decision.AsStated;
-import dev.infiltration.units.InfiltrationRate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** What a judgement came to. */
-record Verdict(
-        AsStated asStated,
-        @Nullable InfiltrationRate figure,
-        boolean isMeasured,
-        List<String> doubts,
-        List<String> says) {
+/** What a judgement came to; the figure is the one compared, where one was. */
+record Verdict(AsStated asStated, @Nullable RateOutcome figure, List<String> doubts, List<String> says) {
 
     Verdict {
         doubts = List.copyOf(doubts);
@@ -22,6 +17,6 @@ record Verdict(
 
     static Verdict refused(Criterion criterion, String method) {
         String why = "refused: the limit belongs to " + criterion.method() + ", the rates to " + method;
-        return new Verdict(AsStated.NO_FIGURE, null, false, List.of(why), List.of());
+        return new Verdict(AsStated.NO_FIGURE, null, List.of(why), List.of());
     }
 }

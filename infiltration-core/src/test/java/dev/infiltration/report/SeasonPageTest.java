@@ -124,6 +124,31 @@ class SeasonPageTest {
     }
 
     @Test
+    void actionWithoutADayIsNoWork() {
+        Specification idle = Specification.of(MEAN)
+                .withActions(new ActionTable(List.of(new ActionTable.Row(
+                        "no action", null, List.of(new ActionTable.Condition(MEAN, AsStated.MET))))));
+        Document page = page(Pages.demo(), idle);
+        assertEquals("3 2520 m\u00B2", counted(page, "Due for work"), "those that do not meet the criterion alone");
+        assertEquals("0 0 m\u00B2", counted(page, "Overdue"));
+        assertFalse(page.getElementById("work").text().contains("no action"));
+    }
+
+    @Test
+    void whatIsAskedForThoughAllIsMetSaysWhatItWentBy() {
+        Specification again = Specification.of(MEAN)
+                .withActions(new ActionTable(List.of(new ActionTable.Row(
+                        "test again", Period.ofDays(9), List.of(new ActionTable.Condition(MEAN, AsStated.MET))))));
+        Element work = page(Pages.demo(), again).getElementById("work");
+        Element pavers = work.select("section").stream()
+                .filter(each -> each.selectFirst("h3").text().equals("Surface HQ-A"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(pavers.text().contains("test again by 2026-06-12"), pavers::text);
+        assertTrue(pavers.text().contains("(invented for Harrow Quay): met"), pavers::text);
+    }
+
+    @Test
     void beforeItsDayNothingIsOverdue() {
         Review review = Review.of(Pages.demo()).judgedBy(JUDGED);
         Document page = page(SeasonPage.of(review, LocalDate.of(2024, 11, 10)));

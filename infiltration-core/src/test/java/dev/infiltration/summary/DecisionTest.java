@@ -113,6 +113,8 @@ class DecisionTest {
         Decision upper = of(Form.MEAN, Relation.AT_LEAST, random(measured(900), atMost(800)));
         assertEquals(List.of("it rests on upper bounds"), upper.doubts());
         assertTrue(upper.says().contains("bounds carry no interval: said of the locations tested"));
+        assertEquals("upper-bound", upper.outcome().orElseThrow().word());
+        assertTrue(upper.toString().contains("at most 850 mm/h"), upper::toString);
     }
 
     @Test
@@ -316,5 +318,26 @@ class DecisionTest {
                 Arrays.stream(HIGH).mapToObj(InfiltrationRate::new).toList());
         assertDecided(AsStated.MET, true, Decision.of(mean, RateSummary.of(asRates)));
         assertDecided(AsStated.NOT_MET, true, Decision.of(mean, RateSummary.of(Sample.random(LOW))));
+    }
+
+    @Test
+    void shareOfTheAreaIsGivenWhereTheLocationsStandForIt() {
+        Decision random = of(Form.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(HIGH));
+        assertEquals(new PassingShare(6, 6), random.areaShare().orElseThrow());
+        Decision fixed = of(
+                Form.EVERY_LOCATION,
+                Relation.AT_LEAST,
+                Sample.of(Selection.FIXED, List.of(measured(900), measured(1100))));
+        assertEquals(2, fixed.passing().passing());
+        assertTrue(fixed.areaShare().isEmpty());
+        assertFalse(fixed.toString().contains("of the area passes"), fixed::toString);
+    }
+
+    @Test
+    void boundThatSettlesNothingIsNoPartOfTheAreaThatSurelyPasses() {
+        Decision decision =
+                of(Form.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atMost(800), atLeast(700)));
+        assertEquals(new PassingShare(3, 3), decision.passing());
+        assertEquals(new PassingShare(2, 3), decision.areaShare().orElseThrow());
     }
 }

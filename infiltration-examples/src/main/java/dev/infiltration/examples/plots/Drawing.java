@@ -13,6 +13,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
@@ -133,6 +134,29 @@ final class Drawing {
                 .map(side -> side.label(atX(atX), atY(atY), ink, words))
                 .toList();
         labels.add(ways.stream().filter(this::isFree).findFirst().orElse(ways.get(0)));
+    }
+
+    /** Words at the right of places one above the other, moved apart where they would cover each other. */
+    void column(double atX, List<Scale.Tick> words) {
+        List<Scale.Tick> downwards = words.stream()
+                .sorted(Comparator.comparingDouble(word -> atY(word.at())))
+                .toList();
+        double[] ys = downwards.stream().mapToDouble(word -> atY(word.at())).toArray();
+        for (int i = 1; i < ys.length; i++) {
+            ys[i] = Math.max(ys[i], ys[i - 1] + Label.HIGH);
+        }
+        for (int i = ys.length - 1; i >= 0; i--) {
+            ys[i] = Math.min(ys[i], TOP + height - (ys.length - 1 - i) * Label.HIGH);
+        }
+        for (int i = 0; i < ys.length; i++) {
+            if (ys[i] >= TOP) {
+                labels.add(Side.RIGHT.label(
+                        atX(atX),
+                        ys[i],
+                        Ink.INK,
+                        Label.shortened(downwards.get(i).name())));
+            }
+        }
     }
 
     private boolean isFree(Label label) {

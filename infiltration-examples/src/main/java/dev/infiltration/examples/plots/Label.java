@@ -15,7 +15,7 @@ record Label(double x, double y, String anchor, Ink ink, String text) {
 
     private static final int LONGEST = 20;
     private static final double LETTER = 6.4;
-    private static final double HIGH = 12;
+    static final double HIGH = 12;
 
     /** {@return words short enough to stand beside a mark} */
     static String shortened(String text) {

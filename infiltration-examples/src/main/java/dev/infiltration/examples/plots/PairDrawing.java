@@ -17,6 +17,7 @@ final class PairDrawing {
     private final PairPlot plot;
     private final Scale rates;
     private final Drawing drawing;
+    private final List<Scale.Tick> names = new ArrayList<>();
 
     private PairDrawing(PairPlot plot) {
         this.plot = plot;
@@ -30,6 +31,7 @@ final class PairDrawing {
                 "Before and after the maintenance", "Rate in " + plot.unit().symbol() + ", log scale");
         plot.limits().forEach(pairs::limit);
         plot.pairs().forEach(pairs::pair);
+        pairs.drawing.column(1, pairs.names);
         return pairs.drawing;
     }
 
@@ -61,7 +63,7 @@ final class PairDrawing {
         drawing.line(Ink.FAINT, Drawing.PLAIN, new double[] {0, 1}, new double[] {before, after});
         mark(pair.before(), 0, before);
         mark(pair.after(), 1, after);
-        drawing.label(1, after, Ink.INK, pair.after().label(), Side.RIGHT, Side.RIGHT_BELOW, Side.RIGHT_ABOVE);
+        names.add(new Scale.Tick(after, pair.after().label()));
     }
 
     private void mark(RateMark mark, double at, double rate) {

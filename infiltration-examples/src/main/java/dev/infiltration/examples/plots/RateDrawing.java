@@ -7,6 +7,7 @@ import dev.infiltration.report.RateMark;
 import dev.infiltration.report.RatePlot;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 
 /** Locations line by line, their rates on a log scale across. */
@@ -15,9 +16,13 @@ final class RateDrawing {
     private static final int LINE = 26;
     private static final double LETTER = 6.2;
 
+    /** Room for the words of a limit, in lines of marks. */
+    private static final double LIMIT = 0.6;
+
     private final RatePlot plot;
     private final Drawing drawing;
     private final Scale scale;
+    private final double top;
 
     private RateDrawing(RatePlot plot) {
         this.plot = plot;
@@ -30,14 +35,19 @@ final class RateDrawing {
                 .max()
                 .orElse(0);
         this.scale = Scale.log(values());
-        this.drawing =
-                new Drawing(24 + (int) (longest * LETTER), LINE * Math.max(1, names.size()), scale, Scale.names(names));
+        double above = LIMIT * plot.limits().size();
+        this.top = names.size() - 0.5;
+        this.drawing = new Drawing(
+                24 + (int) (longest * LETTER),
+                (int) (LINE * (Math.max(1, names.size()) + above)),
+                scale,
+                Scale.names(names).withRoomAbove(above));
     }
 
     static Drawing of(RatePlot plot) {
         RateDrawing rates = new RateDrawing(plot);
         rates.drawing.named("Rate in " + plot.unit().symbol() + ", log scale", "Location");
-        plot.limits().forEach(rates::limit);
+        rates.limits();
         for (int i = 0; i < plot.marks().size(); i++) {
             rates.mark(plot.marks().get(i), plot.marks().size() - 1.0 - i);
         }
@@ -51,14 +61,21 @@ final class RateDrawing {
         return values;
     }
 
-    private void limit(RateLimit limit) {
-        double at = limit.rate().in(plot.unit());
-        if (at <= 0) {
-            return;
+    /** Limits have their words above the marks, each in a line of its own, the lowest limit uppermost. */
+    private void limits() {
+        List<RateLimit> upwards = plot.limits().stream()
+                .filter(limit -> limit.rate().millimetresPerHour() > 0)
+                .sorted(Comparator.comparing(RateLimit::rate).reversed())
+                .toList();
+        for (int i = 0; i < upwards.size(); i++) {
+            limit(upwards.get(i), top + LIMIT * (i + 0.5));
         }
-        double top = plot.marks().size() - 0.5;
-        drawing.line(Ink.INK, Drawing.DASHED, new double[] {at, at}, new double[] {-0.5, Math.max(top, 0.5)});
-        drawing.label(at, Math.max(top, 0.5), Ink.INK, limit.label(), Side.PAST_LINE, Side.BEFORE_LINE);
+    }
+
+    private void limit(RateLimit limit, double line) {
+        double at = limit.rate().in(plot.unit());
+        drawing.line(Ink.INK, Drawing.DASHED, new double[] {at, at}, new double[] {-0.5, line});
+        drawing.label(at, line, Ink.INK, limit.label(), Side.PAST_END, Side.BEFORE_END);
     }
 
     private void mark(RateMark mark, double line) {

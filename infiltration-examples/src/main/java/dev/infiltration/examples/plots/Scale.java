@@ -62,6 +62,11 @@ record Scale(Kind kind, double low, double high, List<Tick> ticks) {
         return new Scale(Kind.EVEN, -0.5, names.size() - 0.5, ticks);
     }
 
+    /** {@return this scale going on above its end} */
+    Scale withRoomAbove(double room) {
+        return new Scale(kind, low, high + room, ticks);
+    }
+
     private static List<Tick> named(List<Double> values) {
         return values.stream().map(value -> new Tick(value, number(value))).toList();
     }

@@ -15,7 +15,10 @@ enum Side {
     /** Close by, for the words of a line. */
     ON_LINE("start", 4, -4),
     PAST_LINE("start", 4, 12),
-    BEFORE_LINE("end", -4, 12);
+    BEFORE_LINE("end", -4, 12),
+    /** Beside the end of a line. */
+    PAST_END("start", 4, 4),
+    BEFORE_END("end", -4, 4);
 
     private final String anchor;
     private final double right;

@@ -72,12 +72,13 @@ final class SvgText {
         return String.format(
                 Locale.ROOT,
                 "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\" style=\"fill:%s;font:%s Charter,'Noto Serif',Georgia,serif;"
-                        + "direction:ltr;unicode-bidi:isolate\">%s</text>",
+                        + "direction:ltr;unicode-bidi:isolate;paint-order:stroke;stroke:%s;stroke-width:3px\">%s</text>",
                 label.x(),
                 label.y(),
                 label.anchor(),
                 label.ink().variable(),
                 font,
+                Ink.PAPER.variable(),
                 escaped(label.text()));
     }
 

@@ -165,6 +165,45 @@ class SvgPlotsTest {
         assertEquals(tick(svg, "100"), marks.get(1), 0.1);
     }
 
+    private static double height(Element svg, String words) {
+        return all(svg, "text").stream()
+                .filter(text -> text.getTextContent().equals(words))
+                .mapToDouble(text -> Double.parseDouble(text.getAttribute("y")))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void wordsOfLimitsStandInLinesOfTheirOwnAboveTheMarks() throws Exception {
+        List<RateLimit> close = List.of(
+                new RateLimit("mean", new InfiltrationRate(2000)), new RateLimit("each", new InfiltrationRate(1800)));
+        Element svg = drawn(new RatePlot("V1", UNIT, List.of(measured("A1", 1800)), close));
+        assertTrue(height(svg, "each") + Label.HIGH < height(svg, "mean"));
+        assertTrue(height(svg, "mean") + Label.HIGH < height(svg, "A1"));
+    }
+
+    @Test
+    void namesOfPairsOfOneRateDoNotCoverEachOther() throws Exception {
+        List<PairPlot.Pair> pairs = IntStream.range(0, 9)
+                .mapToObj(i -> new PairPlot.Pair(measured("B" + i, 100), measured("A" + i, 900)))
+                .toList();
+        Element svg = drawn(new PairPlot("S", UNIT, "V1", "V2", pairs, List.of()));
+        for (int i = 1; i < 9; i++) {
+            assertTrue(height(svg, "A" + i) - height(svg, "A" + (i - 1)) >= Label.HIGH - 0.1);
+        }
+    }
+
+    @Test
+    void namesOfMorePairsThanThereIsRoomForAreLeftToTheTable() throws Exception {
+        List<PairPlot.Pair> pairs = IntStream.range(0, 90)
+                .mapToObj(i -> new PairPlot.Pair(measured("B" + i, 100), measured("A" + i, 900 + i)))
+                .toList();
+        long named = words(drawn(new PairPlot("S", UNIT, "V1", "V2", pairs, List.of()))).stream()
+                .filter(word -> word.matches("A\\d+"))
+                .count();
+        assertTrue(named > 10 && named < 25, () -> named + " names");
+    }
+
     private static double tick(Element svg, String name) {
         return all(svg, "text").stream()
                 .filter(text -> text.getTextContent().equals(name))
