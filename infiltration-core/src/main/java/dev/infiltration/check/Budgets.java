@@ -66,12 +66,16 @@ final class Budgets {
         return new Instruments(instruments, test.visit().methodOrNull());
     }
 
-    /** Where the density is that of the recorded temperature, the temperature's reading makes it uncertain. */
+    /** Where water was weighed and its density is that of the recorded temperature, the temperature's reading makes it uncertain. */
     private static UncertaintyBudget withWater(UncertaintyBudget budget, Instruments instruments, PouringAt pouring) {
         @Nullable Reading<Temperature> recorded = pouring.test().test().waterTemperature();
         boolean counts = pouring.constant()
-                .filter(constant -> constant.source() == Source.WATER_TEMPERATURE)
-                .isPresent();
+                        .filter(constant -> constant.source() == Source.WATER_TEMPERATURE)
+                        .isPresent()
+                && pouring.pouring()
+                        .pouredWater()
+                        .filter(water -> !water.isVolume())
+                        .isPresent();
         return recorded == null || !counts
                 ? budget
                 : instruments.withWater(budget, pouring.test().place() + ", water temperature", recorded);

@@ -21,8 +21,9 @@ record EquationChoice(@Nullable RateEquation fixed) {
     static final EquationChoice AS_PUBLISHED = new EquationChoice(RateEquation.asPublished());
     static final EquationChoice RECORDED_WATER = new EquationChoice(null);
 
+    /** {@return the equation of a test}: the published one where {@link #judge} finds no temperature to go by */
     RateEquation equation(LocationTest test) {
-        return fixed == null ? RateEquation.forWaterOf(test) : fixed;
+        return fixed == null ? RateEquation.forWaterOf(test).orElse(RateEquation.asPublished()) : fixed;
     }
 
     /** {@code rate.water-temperature-unrecorded} and {@code rate.water-temperature-range}, of a test that was made. */

@@ -5,6 +5,7 @@ package dev.infiltration.rate;
 import dev.infiltration.rate.UncertaintyBudget.Line;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -26,9 +27,31 @@ record BudgetWords(RunAmounts run, @Nullable LeakBias seal, List<Line> lines) {
         if (lines.isEmpty()) {
             return "no term stated";
         }
-        return holds(RingTerm.END_POINT)
-                ? "instruments and end point; seal not included"
-                : UncertaintyBudget.INSTRUMENTS_ONLY;
+        String out = Stream.of(seal == null ? "seal" : "", holds(RingTerm.END_POINT) ? "" : "end point")
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining(" and "));
+        return included()
+                + (out.isEmpty() ? "" : "; " + out + " not included")
+                + (seal == null ? "" : "; seal shown apart");
+    }
+
+    private String included() {
+        List<String> in = Stream.of(
+                        hasInstruments() ? "instruments" : "", named(RingTerm.REACTION), named(RingTerm.END_POINT))
+                .filter(part -> !part.isEmpty())
+                .toList();
+        return in.size() == 1
+                ? in.get(0) + " only"
+                : String.join(", ", in.subList(0, in.size() - 1)) + " and " + in.get(in.size() - 1);
+    }
+
+    /** Of water density too: the thermometer's. */
+    private boolean hasInstruments() {
+        return lines.stream().anyMatch(line -> line.kind() != RingTerm.REACTION && line.kind() != RingTerm.END_POINT);
+    }
+
+    private String named(RingTerm kind) {
+        return holds(kind) ? kind.toString() : "";
     }
 
     String table() {

@@ -12,7 +12,6 @@ import dev.infiltration.rate.Instruments.Stated;
 import dev.infiltration.rate.UncertaintyBudget.Line;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
-import dev.infiltration.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -46,13 +45,15 @@ final class InstrumentTerms {
         }
     }
 
-    /** What the reading states wins, else the instrument, else the last digit written. */
-    private <Q extends Quantity<Q>> Stated<Q> step(
+    /** What the reading states wins; else the coarser of the instrument and the last digit written. */
+    static <Q extends Quantity<Q>> Stated<Q> step(
             Optional<Reading<Q>> stated, @Nullable Stated<Q> instrument, Reading<Q> lastDigit) {
         if (stated.isPresent()) {
             return new Stated<>(stated.get(), "", ReadTerms.STATED);
         }
-        return instrument == null ? new Stated<>(lastDigit, "", ReadTerms.WRITTEN) : instrument;
+        return instrument == null || lastDigit.compareAmount(instrument.amount()) > 0
+                ? new Stated<>(lastDigit, "", ReadTerms.WRITTEN)
+                : instrument;
     }
 
     /** The water, or what each vessel held before and after where it is the sum of pours; and the balance's own error. */
@@ -81,24 +82,10 @@ final class InstrumentTerms {
         Stated<Mass> step = step(water.mass().statedResolution(), balance, water.lastDigit());
         add(RingTerm.MASS_READING, name, step.amount().in(FieldUnit.KILOGRAM) / 2, step.basis());
         boolean isFirst = lines.stream().noneMatch(line -> line.kind() == RingTerm.MASS_ERROR);
-        @Nullable Stated<Mass> error = water.isVolume() || !isFirst ? null : balanceError(water.system());
+        @Nullable Stated<Mass> error = water.isVolume() || !isFirst ? null : instruments.balanceError();
         if (error != null) {
             add(RingTerm.MASS_ERROR, error.whose(), error.amount().in(FieldUnit.KILOGRAM), error.basis());
         }
-    }
-
-    /** The tolerance of the balance, else the accuracy that the method asks of one. */
-    private @Nullable Stated<Mass> balanceError(UnitSystem system) {
-        @Nullable Stated<Mass> tolerance = instruments.tolerance(Kind.BALANCE, Mass.class);
-        if (tolerance != null || instruments.method() == null) {
-            return tolerance;
-        }
-        Reading<Mass> asked = instruments.method().massResolution().in(system).highest();
-        String whose = instruments.first(Kind.BALANCE) + ", " + asked;
-        return asked == null || !asked.isPositive()
-                ? null
-                : new Stated<>(
-                        asked, whose, instruments.method().massResolution().basis());
     }
 
     /** Each diameter whose mean counts, the tape's own error, and how far the diameters read differ. */

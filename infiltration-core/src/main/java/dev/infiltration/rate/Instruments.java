@@ -11,11 +11,14 @@ import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
+import dev.infiltration.units.UnitSystem;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
@@ -24,11 +27,12 @@ import org.jspecify.annotations.Nullable;
  * The instruments that a test was made with, as far as they are named, and what they make uncertain.
  *
  * <table>
- * <caption>What each term rests on, the first that there is</caption>
+ * <caption>What each term rests on</caption>
  * <tr><th>term</th><th>rests on</th></tr>
- * <tr><td>a reading of mass, diameter, time or water temperature</td><td>the resolution stated with it, the resolution of
- * the instrument named, the last digit written</td></tr>
- * <tr><td>the balance's own error</td><td>its tolerance, the accuracy that the method asks of a balance</td></tr>
+ * <tr><td>a reading of mass, diameter, time or water temperature</td><td>the resolution stated with it; else the coarser of
+ * the resolution of the instrument named and the last digit written</td></tr>
+ * <tr><td>the balance's own error</td><td>its tolerance; else the accuracy that the method asks of a balance, the wider of
+ * its two unit systems</td></tr>
  * <tr><td>the error of tape, watch and thermometer</td><td>their tolerance; else none</td></tr>
  * </table>
  *
@@ -126,13 +130,43 @@ public record Instruments(List<Instrument> named, @Nullable TestMethod method) {
         return widest(kind, quantity, Instrument::tolerance, "tolerance of ");
     }
 
-    /** The first instrument of a kind, in words. */
-    String first(Kind kind) {
-        return named.stream()
-                .filter(instrument -> instrument.kind() == kind)
-                .findFirst()
-                .map(instrument -> kind.word() + " " + instrument.id())
-                .orElse(kind.word() + " not named");
+    /**
+     * The widest error that the balances may have: the tolerance of each, or the accuracy that the method asks of one without.
+     * One amount in whichever unit the water was weighed, for a balance is one.
+     */
+    @Nullable
+    Stated<Mass> balanceError() {
+        @Nullable Stated<Mass> stated = tolerance(Kind.BALANCE, Mass.class);
+        @Nullable Stated<Mass> asked = accuracyAskedFor();
+        return asked == null || (stated != null && stated.amount().compareAmount(asked.amount()) > 0) ? stated : asked;
+    }
+
+    private @Nullable Stated<Mass> accuracyAskedFor() {
+        List<Instrument> balances = named.stream()
+                .filter(instrument -> instrument.kind() == Kind.BALANCE)
+                .toList();
+        Optional<Instrument> untold = balances.stream()
+                .filter(balance -> positive(balance.tolerance(), Mass.class).isEmpty())
+                .findFirst();
+        if (method == null || (untold.isEmpty() && !balances.isEmpty())) {
+            return null;
+        }
+        String whose = untold.map(balance -> "balance " + balance.id()).orElse("balance not named");
+        return Stream.of(UnitSystem.SI, UnitSystem.INCH_POUND)
+                .flatMap(system ->
+                        Stream.ofNullable(method.massResolution().in(system).highest()))
+                .filter(Reading::isPositive)
+                .max(Reading::compareAmount)
+                .map(amount ->
+                        new Stated<>(amount, whose, method.massResolution().basis()))
+                .orElse(null);
+    }
+
+    private static <Q extends Quantity<Q>> Optional<Reading<Q>> positive(
+            @Nullable Reading<?> stated, Class<Q> quantity) {
+        return Optional.ofNullable(stated)
+                .flatMap(reading -> reading.as(quantity))
+                .filter(Reading::isPositive);
     }
 
     private <Q extends Quantity<Q>> @Nullable Stated<Q> widest(
@@ -140,9 +174,7 @@ public record Instruments(List<Instrument> named, @Nullable TestMethod method) {
         Stated<Q> widest = null;
         for (Instrument instrument : named) {
             Reading<?> any = instrument.kind() == kind ? stated.apply(instrument) : null;
-            Reading<Q> amount = any == null
-                    ? null
-                    : any.as(quantity).filter(Reading::isPositive).orElse(null);
+            Reading<Q> amount = positive(any, quantity).orElse(null);
             if (amount != null && (widest == null || amount.compareAmount(widest.amount()) > 0)) {
                 String whose = what + kind.word() + " " + instrument.id();
                 widest = new Stated<>(amount, whose, new Basis(whose, "", Basis.Trust.USER));

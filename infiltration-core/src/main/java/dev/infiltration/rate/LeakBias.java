@@ -29,9 +29,15 @@ public record LeakBias(double share) {
      * @param kilogramsPerSecond the leak, 0 or more
      * @param kilograms          mass of water poured
      * @param seconds            time to infiltrate
-     * @throws IllegalArgumentException if the leak is negative or a number is none
+     * @throws IllegalArgumentException if the leak is negative or not finite, mass or time are not above 0 and finite
      */
     public static LeakBias ofFlow(double kilogramsPerSecond, double kilograms, double seconds) {
+        if (!(kilogramsPerSecond >= 0 && Double.isFinite(kilogramsPerSecond))) {
+            throw new IllegalArgumentException(
+                    "kilogramsPerSecond: allowed 0 or more and finite, found " + kilogramsPerSecond);
+        }
+        RunAmounts.requirePositive("kilograms", kilograms);
+        RunAmounts.requirePositive("seconds", seconds);
         return new LeakBias(Math.min(1, kilogramsPerSecond * seconds / kilograms));
     }
 

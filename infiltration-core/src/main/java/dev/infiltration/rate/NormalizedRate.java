@@ -4,6 +4,8 @@ package dev.infiltration.rate;
 
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Objects;
 import javax.measure.quantity.Speed;
 
@@ -58,7 +60,11 @@ public record NormalizedRate(InfiltrationRate measured, Water from, Water to, do
     }
 
     private static String celsius(Water water) {
-        return water.celsius() + " °C";
+        return BigDecimal.valueOf(water.celsius())
+                        .setScale(2, RoundingMode.HALF_UP)
+                        .stripTrailingZeros()
+                        .toPlainString()
+                + " °C";
     }
 
     /** {@return the normalized rate for people in mm/h, with all that it rests on} */

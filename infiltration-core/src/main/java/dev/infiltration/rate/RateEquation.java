@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
@@ -77,18 +78,15 @@ public final class RateEquation {
     }
 
     /**
-     * {@return the equation with the density of a test's water as its temperature was recorded}; as published where none was
-     * recorded or it lies outside 0 to 60 °C
+     * {@return the equation with the density of a test's water as its temperature was recorded}; empty where none was recorded
+     * or it lies outside 0 to 60 °C, for whoever takes the published constant then has to say so
      *
      * @param test the test
      */
-    public static RateEquation forWaterOf(LocationTest test) {
-        Reading<Temperature> recorded = test.waterTemperature();
-        return recorded == null
-                ? AS_PUBLISHED
-                : Water.within(recorded.in(FieldUnit.CELSIUS))
-                        .map(AS_PUBLISHED::withWaterAt)
-                        .orElse(AS_PUBLISHED);
+    public static Optional<RateEquation> forWaterOf(LocationTest test) {
+        return Optional.ofNullable(test.waterTemperature())
+                .flatMap(recorded -> Water.within(recorded.in(FieldUnit.CELSIUS)))
+                .map(AS_PUBLISHED::withWaterAt);
     }
 
     /**

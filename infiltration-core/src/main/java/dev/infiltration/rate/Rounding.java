@@ -26,6 +26,14 @@ final class Rounding {
         return plain(matched) + " ± " + plain(rounded);
     }
 
+    /** {@return {@code value} with the digits of its uncertainty, rounded down}: what it is at least */
+    static String atLeast(double value, double uncertainty) {
+        return Double.isFinite(value) && Double.isFinite(uncertainty) && uncertainty != 0
+                ? plain(BigDecimal.valueOf(value)
+                        .setScale(significant(uncertainty, DIGITS).scale(), RoundingMode.FLOOR))
+                : Double.toString(value);
+    }
+
     /** {@return {@code value} to a number of significant digits} */
     static String digits(double value, int digits) {
         return Double.isFinite(value) && value != 0 ? plain(significant(value, digits)) : Double.toString(value);

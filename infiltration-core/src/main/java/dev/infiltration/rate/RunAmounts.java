@@ -24,7 +24,7 @@ record RunAmounts(InfiltrationRate rate, double kilograms, double millimetres, d
         return value > 0 && !Double.isInfinite(value);
     }
 
-    private static void requirePositive(String name, double value) {
+    static void requirePositive(String name, double value) {
         if (!isUsable(value)) {
             throw new IllegalArgumentException(name + ": allowed above 0 and finite, found " + value);
         }

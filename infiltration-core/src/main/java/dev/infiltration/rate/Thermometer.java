@@ -29,9 +29,13 @@ record Thermometer(Instruments instruments, Reading<Temperature> temperature) {
     private double halfWidth() {
         @Nullable Stated<Temperature> resolution = instruments.resolution(Kind.THERMOMETER, Temperature.class);
         @Nullable Stated<Temperature> tolerance = instruments.tolerance(Kind.THERMOMETER, Temperature.class);
+        Reading<Temperature> written = temperature.lastDigit();
         Reading<Temperature> step = temperature
                 .statedResolution()
-                .orElse(resolution == null ? temperature.lastDigit() : resolution.amount());
+                .orElse(
+                        resolution == null || degrees(written) > degrees(resolution.amount())
+                                ? written
+                                : resolution.amount());
         return degrees(step) / 2 + (tolerance == null ? 0 : degrees(tolerance.amount()));
     }
 

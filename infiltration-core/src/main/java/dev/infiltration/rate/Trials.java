@@ -13,6 +13,9 @@ import java.util.Locale;
  */
 public final class Trials {
 
+    /** How far the ends may differ at most, in standard uncertainties. */
+    private static final double MOST_OFF = 0.1;
+
     private final double[] sorted;
     private final double level;
     private final int digits;
@@ -100,7 +103,8 @@ public final class Trials {
     }
 
     /**
-     * {@return how the ends of the linear interval compare with those of the trials} (8.1)
+     * {@return how the ends of the linear interval compare with those of the trials} (8.1), at a tenth of the standard
+     * uncertainty where the numerical tolerance is more: it is up to a half, by the decade that the uncertainty lies in
      *
      * @param linear the same measurement by the law of propagation of uncertainty
      */
@@ -110,12 +114,12 @@ public final class Trials {
         return new Agreement(
                 Math.abs(straight.low() - trials.low()),
                 Math.abs(straight.high() - trials.high()),
-                tolerance(),
+                Math.min(tolerance(), MOST_OFF * standardUncertainty),
                 stable);
     }
 
     /**
-     * Whether linear propagation holds: both its ends lie within the numerical tolerance of those by trials (JCGM 101, 8).
+     * Whether linear propagation holds: both its ends lie within the tolerance of those by trials (JCGM 101, 8).
      *
      * @param low       by how much the lower ends differ
      * @param high      by how much the upper ends differ

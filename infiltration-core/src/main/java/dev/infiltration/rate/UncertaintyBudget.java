@@ -47,6 +47,11 @@ public final class UncertaintyBudget {
     private static final Water HEAVIEST = Water.at(3.98);
     private static final double LEVEL = 0.95;
 
+    /** How far an end of the linear interval may be off, as a share of the expanded uncertainty. */
+    private static final double MOST_OFF = 0.05;
+
+    private static final String LOPSIDED = "; for so short a time the interval is lopsided: use trials";
+
     private final RunAmounts run;
     private final @Nullable LeakBias seal;
     private final List<Line> lines;
@@ -173,7 +178,7 @@ public final class UncertaintyBudget {
         boolean turns = colder.celsius() < HEAVIEST.celsius() && HEAVIEST.celsius() < warmer.celsius();
         double lightest = Math.min(colder.density(), warmer.density());
         double heaviest = turns ? HEAVIEST.density() : Math.max(colder.density(), warmer.density());
-        Basis basis = new Basis("IAPWS SR6-08", "density between two temperatures", Basis.Trust.DERIVED);
+        Basis basis = new Basis(Water.SOURCE, "density between two temperatures", Basis.Trust.DERIVED);
         Spread spread = Spread.rectangular((heaviest - lightest) / 2 / NOMINAL_DENSITY);
         return with(RingTerm.WATER_DENSITY, new Term(name, 0, spread, basis));
     }
@@ -259,11 +264,24 @@ public final class UncertaintyBudget {
      * @throws IllegalArgumentException if the level is not between 0 and 1
      */
     public String text(double level, FieldUnit<Speed> unit) {
+        Uncertainty read = uncertainty().times(new InfiltrationRate(1).in(unit));
         String bias = rateIfSealLeaks()
-                .map(rate -> "; " + seal + ": the rate may be as low as " + rate.text(unit))
+                .map(rate -> "; " + seal + ": the rate may be as low as "
+                        + Rounding.atLeast(rate.in(unit), read.expanded(level)) + " " + unit.symbol())
                 .orElse("");
-        double scale = new InfiltrationRate(1).in(unit);
-        return uncertainty().times(scale).text(level, unit.symbol()) + "; " + label() + bias;
+        return read.text(level, unit.symbol()) + "; " + label() + bias + (isLopsided() ? LOPSIDED : "");
+    }
+
+    /**
+     * {@return whether the time is so short for its uncertainty that the true interval is lopsided}: an end of the linear
+     * interval is off by {@code k·u(t)/t} of the expanded uncertainty (derived), here by more than a twentieth. Use
+     * {@link MonteCarlo} there
+     */
+    public boolean isLopsided() {
+        double ofTime = Math.sqrt(timeSquare) / run.seconds();
+        double all = relativeStandardUncertainty();
+        return all > 0
+                && Uncertainty.coverageFactor(LEVEL, Double.POSITIVE_INFINITY) * ofTime * ofTime / all > MOST_OFF;
     }
 
     /** {@return a table of the terms for people: name, kind, spread, relative sensitivity, what it adds in per cent, basis} */

@@ -32,6 +32,9 @@ public record Water(double celsius) {
     /** The highest temperature, in °C. */
     public static final double WARMEST = 60;
 
+    /** Where the density comes from. */
+    static final String SOURCE = "Tanaka et al. 2001, above 40 °C IAPWS SR6-08";
+
     private static final double ZERO_CELSIUS = 273.15;
 
     /** What joins the two formulas of density where the first ends. */

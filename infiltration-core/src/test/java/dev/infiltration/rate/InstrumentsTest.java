@@ -83,15 +83,15 @@ class InstrumentsTest {
     @Test
     void methodAsksForAnAccurateBalance() {
         assertEquals(
-                "balance not named, 10 g rectangular ±0.010 ASTM C1701/C1701M, 6.2, 8.3 (memory)",
+                "balance not named rectangular ±0.010 ASTM C1701/C1701M, 6.2, 8.3 (memory)",
                 terms(budget(NONE.withMethod(Methods.unitPavement()), RING, RUN))
                         .get(1));
         assertEquals(
-                "balance not named, 0.02 lb rectangular ±0.0091 ASTM C1701/C1701M, 6.2, 8.3 (memory)",
+                "balance not named rectangular ±0.010 ASTM C1701/C1701M, 6.2, 8.3 (memory)",
                 terms(budget(NONE.withMethod(Methods.unitPavement()), RING, run(lb("40.00"))))
                         .get(1));
         Instruments named = with(Kind.BALANCE, null, null).withMethod(Methods.unitPavement());
-        assertTrue(terms(budget(named, RING, RUN)).get(1).startsWith("balance X, 10 g "), "it is that balance's error");
+        assertTrue(terms(budget(named, RING, RUN)).get(1).startsWith("balance X rect"), "it is that balance's error");
     }
 
     @Test
@@ -130,6 +130,56 @@ class InstrumentsTest {
         List<String> terms = terms(budget(two, RING, RUN));
         assertEquals("run 1, watch rectangular ±0.50 resolution of watch W2 (user)", terms.get(2));
         assertEquals("tolerance of watch W1 rectangular ±0.50 tolerance of watch W1 (user)", terms.get(3));
+    }
+
+    @Test
+    void readingWrittenCoarserThanItsInstrumentCountsAsWritten() {
+        Instruments fine = Instruments.of(List.of(
+                named("B1", Kind.BALANCE, g("1").mass(), null),
+                named("W1", Kind.WATCH, s("0.01"), null),
+                named("L1", Kind.TAPE, mm("0.5"), null)));
+        List<String> terms = terms(budget(fine, RING, run(kg("3.6")).withElapsed(s("12"))));
+        assertEquals(
+                List.of(
+                        "run 1, water rectangular ±0.050 last digit written (derived)",
+                        "ring R1, diameter 1 rectangular ±0.50 last digit written (derived)",
+                        "run 1, watch rectangular ±0.50 last digit written (derived)"),
+                terms);
+        UncertaintyBudget read = budget(NONE, RING, RUN);
+        Instruments thermometer = with(Kind.THERMOMETER, celsius("0.1"), null);
+        assertEquals(
+                density(NONE.withWater(read, "water", celsius("20"))),
+                density(thermometer.withWater(read, "water", celsius("20"))));
+    }
+
+    @Test
+    void balanceIsOneInWhicheverUnitItWasRead() {
+        Instruments named = with(Kind.BALANCE, null, null).withMethod(Methods.unitPavement());
+        Uncertainty kilograms = budget(named, RING, RUN).uncertainty();
+        Uncertainty pounds = named.budget("run 2", RateEquation.asPublished(), RING, run(lb("40.00")))
+                .orElseThrow()
+                .uncertainty();
+        double both = part(Uncertainty.mean(List.of(kilograms, pounds)), "balance X");
+        assertEquals((part(kilograms, "balance X") + part(pounds, "balance X")) / 2, both, 1e-9);
+    }
+
+    private static double part(Uncertainty result, String name) {
+        return result.contributions().stream()
+                .filter(each -> each.term().name().equals(name))
+                .mapToDouble(each -> each.amount())
+                .sum();
+    }
+
+    @Test
+    void balanceWithoutAToleranceIsAsAccurateAsTheMethodAsks() {
+        Instruments two = Instruments.of(
+                        List.of(named("B1", Kind.BALANCE, null, null), named("B2", Kind.BALANCE, null, g("1").mass())))
+                .withMethod(Methods.unitPavement());
+        assertTrue(terms(budget(two, RING, RUN)).get(1).startsWith("balance B1 rectangular ±0.010 "), "the wider");
+        Instruments coarse = Instruments.of(
+                        List.of(named("B1", Kind.BALANCE, null, null), named("B2", Kind.BALANCE, null, g("50").mass())))
+                .withMethod(Methods.unitPavement());
+        assertTrue(terms(budget(coarse, RING, RUN)).get(1).startsWith("tolerance of balance B2 rectangular ±0.050 "));
     }
 
     @Test

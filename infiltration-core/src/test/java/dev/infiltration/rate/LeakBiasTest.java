@@ -43,10 +43,18 @@ class LeakBiasTest {
         assertEquals("share: allowed 0 to 1, found " + share, refusal.getMessage());
     }
 
-    @ParameterizedTest
-    @ValueSource(doubles = {-0.001, Double.NaN})
-    void leakBackwardsIsRefused(double kilogramsPerSecond) {
-        assertThrows(IllegalArgumentException.class, () -> LeakBias.ofFlow(kilogramsPerSecond, 18, 60));
+    @ParameterizedTest(name = "{0} kg/s of {1} kg in {2} s")
+    @CsvSource({
+        "-0.001, 18, 60, 'kilogramsPerSecond: allowed 0 or more and finite, found -0.001'",
+        "NaN, 18, 60, 'kilogramsPerSecond: allowed 0 or more and finite, found NaN'",
+        "0.001, 0, 60, 'kilograms: allowed above 0 and finite, found 0.0'",
+        "-0.001, -18, 60, 'kilogramsPerSecond: allowed 0 or more and finite, found -0.001'",
+        "0.001, 18, Infinity, 'seconds: allowed above 0 and finite, found Infinity'"
+    })
+    void leakThatIsNoneIsRefused(double kilogramsPerSecond, double kilograms, double seconds, String message) {
+        Throwable refusal = assertThrows(
+                IllegalArgumentException.class, () -> LeakBias.ofFlow(kilogramsPerSecond, kilograms, seconds));
+        assertEquals(message, refusal.getMessage());
     }
 
     @Test

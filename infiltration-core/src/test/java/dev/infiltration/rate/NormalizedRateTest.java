@@ -4,9 +4,11 @@ package dev.infiltration.rate;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
+import dev.infiltration.units.Reading;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -31,6 +33,13 @@ class NormalizedRateTest {
             """)
     void laminarFactorIsTheRatioOfViscosities(String source, double from, double to, double factor, double within) {
         assertEquals(factor, normalized(from, to, 1).factor(), within);
+    }
+
+    @Test
+    void temperatureIsPrintedToHundredths() {
+        Water read = Water.at(Reading.of("64", FieldUnit.FAHRENHEIT));
+        String text = new NormalizedRate(MEASURED, read, Water.at(20), 1).toString();
+        assertTrue(text.startsWith("normalized from 17.78 °C to 20 °C with exponent 1.0: "), text);
     }
 
     @Test
@@ -59,10 +68,10 @@ class NormalizedRateTest {
     @Test
     void textCannotBeMistakenForTheMethodsRate() {
         assertEquals(
-                "normalized from 10.0 °C to 20.0 °C with exponent 1.0: 3310 mm/h (not the method's rate, which is 2540 mm/h)",
+                "normalized from 10 °C to 20 °C with exponent 1.0: 3310 mm/h (not the method's rate, which is 2540 mm/h)",
                 normalized(10, 20, 1).toString());
         assertEquals(
-                "normalized from 10.0 °C to 20.0 °C with exponent 0.5: 114 in/h (not the method's rate, which is 100 in/h)",
+                "normalized from 10 °C to 20 °C with exponent 0.5: 114 in/h (not the method's rate, which is 100 in/h)",
                 normalized(10, 20, 0.5).text(FieldUnit.INCH_PER_HOUR));
     }
 

@@ -22,6 +22,7 @@ import dev.infiltration.field.WaterReading;
 import dev.infiltration.rate.RateConstant.Source;
 import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
+import java.util.Optional;
 import javax.measure.quantity.Temperature;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -117,24 +118,24 @@ class RateConstantTest {
 
     @Test
     void recordedTemperatureGivesTheDensity() {
-        RateEquation equation = RateEquation.forWaterOf(TEST.withWaterTemperature(fahrenheit("68")));
+        RateEquation equation = RateEquation.forWaterOf(TEST.withWaterTemperature(fahrenheit("68")))
+                .orElseThrow();
         assertEquals(998.2067, equation.constant(UnitSystem.SI).density(), 1e-3);
         assertEquals(Source.WATER_TEMPERATURE, equation.constant(UnitSystem.SI).source());
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"-0.01", "60.01", "1e999", "-1e999999999"})
-    void temperatureWithoutADensityGivesThePublishedConstant(String celsius) {
-        RateEquation equation = RateEquation.forWaterOf(TEST.withWaterTemperature(celsius(celsius)));
-        assertEquals(RateEquation.asPublished(), equation);
+    void temperatureWithoutADensityGivesNoEquation(String celsius) {
+        assertEquals(Optional.empty(), RateEquation.forWaterOf(TEST.withWaterTemperature(celsius(celsius))));
         Reading<Temperature> temperature = celsius(celsius);
         assertThrows(
                 IllegalArgumentException.class, () -> RateEquation.asPublished().withWaterAt(temperature));
     }
 
     @Test
-    void noRecordedTemperatureGivesThePublishedConstant() {
-        assertEquals(RateEquation.asPublished(), RateEquation.forWaterOf(TEST));
+    void noRecordedTemperatureGivesNoEquation() {
+        assertEquals(Optional.empty(), RateEquation.forWaterOf(TEST));
     }
 
     @ParameterizedTest

@@ -3,6 +3,7 @@
 package dev.infiltration.rate;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -180,8 +181,18 @@ class UncertaintyBudgetTest {
         UncertaintyBudget ends = READ.with(RingTerm.END_POINT, term("end", Spread.rectangular(1)));
         assertEquals("instruments and end point; seal not included", ends.label());
         assertEquals(
-                "instruments and end point; seal not included",
+                "instruments and end point; seal shown apart",
                 ends.withSeal(new LeakBias(0.1)).label());
+        assertEquals(
+                "instruments only; end point not included; seal shown apart",
+                READ.withSeal(new LeakBias(0.1)).label());
+        assertEquals(
+                "end point only; seal not included",
+                BARE.with(RingTerm.END_POINT, term("end", Spread.rectangular(1)))
+                        .label());
+        assertEquals(
+                "instruments, reaction and end point; seal not included",
+                ends.with(RingTerm.REACTION, term("start", Spread.normal(1))).label());
     }
 
     @Test
@@ -194,8 +205,27 @@ class UncertaintyBudgetTest {
         assertEquals(Optional.empty(), READ.rateIfSealLeaks());
         assertTrue(
                 leaking.toString()
-                        .endsWith("; the seal may leak up to 3.0 % of the water: the rate may be as low as 14800 mm/h"),
+                        .endsWith("; the seal may leak up to 3.0 % of the water: the rate may be as low as 14820 mm/h"),
                 leaking.toString());
+    }
+
+    /** 15278.887 · 0.999 is 15263.608 (derived): rounded down, never above the least that the rate may be. */
+    @Test
+    void leastRateHasTheDigitsOfThePlusMinusAndIsRoundedDown() {
+        String text = READ.withSeal(new LeakBias(0.001)).toString();
+        assertTrue(text.endsWith("the rate may be as low as 15263 mm/h"), text);
+    }
+
+    /** With the time alone uncertain an end is off by 1.96·u(t)/t of the expanded uncertainty: 5 % at u(t)/t of 0.0255 (derived). */
+    @ParameterizedTest(name = "{0} s: {1}")
+    @CsvSource({"10, true", "22.5, true", "22.7, false", "60, false"})
+    void shortTimeForItsUncertaintyIsLopsidedAndSaysSo(double seconds, boolean isLopsided) {
+        UncertaintyBudget budget = timed(seconds, 1);
+        assertEquals(isLopsided, budget.isLopsided());
+        assertEquals(
+                isLopsided, budget.toString().endsWith("; for so short a time the interval is lopsided: use trials"));
+        assertFalse(READ.isLopsided());
+        assertFalse(BARE.isLopsided());
     }
 
     @ParameterizedTest

@@ -38,7 +38,24 @@ class WaterTest {
     @CsvFileSource(resources = "iapws-sr6-08.csv", numLinesToSkip = 1)
     void densityAgreesWithEveryCheckValueOfItsRelease(double kelvin, double density, double microPascalSeconds) {
         assertEquals(density, Iapws.density(kelvin), LAST_DIGIT);
+        assertEquals(microPascalSeconds, viscosityOfSr608(kelvin), 5.1e-6);
         assertEquals(microPascalSeconds, Iapws.viscosity(kelvin, density) * 1e6, 2e-3 * microPascalSeconds);
+    }
+
+    /** SR6-08's own short formula of viscosity in microPa s, coefficients as printed (seen): a second one for this library's. */
+    private static double viscosityOfSr608(double kelvin) {
+        double reduced = kelvin / 300;
+        return 280.68 * Math.pow(reduced, -1.9)
+                + 511.45 * Math.pow(reduced, -7.7)
+                + 61.131 * Math.pow(reduced, -19.6)
+                + 0.45903 * Math.pow(reduced, -40);
+    }
+
+    @ParameterizedTest(name = "IAPWS SR6-08 viscosity: {0} degrees")
+    @ValueSource(doubles = {0, 10, 20, 30, 40, 50, 60})
+    void viscosityAgreesWithTheShortFormula(double celsius) {
+        double shorter = viscosityOfSr608(celsius + 273.15) * 1e-6;
+        assertEquals(shorter, Water.at(celsius).viscosity(), 1.5e-3 * shorter);
     }
 
     @ParameterizedTest(name = "Tanaka et al. 2001 and ITTC 2011: {0} degrees")

@@ -5,6 +5,7 @@ package dev.infiltration.review;
 import static dev.infiltration.Amounts.at;
 import static dev.infiltration.Amounts.celsius;
 import static dev.infiltration.Amounts.kg;
+import static dev.infiltration.Amounts.litres;
 import static dev.infiltration.Amounts.mm;
 import static dev.infiltration.Amounts.s;
 import static dev.infiltration.Season.and;
@@ -89,7 +90,7 @@ class RunUncertaintyTest {
     void meanOfTwoRunsKeepsWhatTheyShareAndAveragesTheRest() {
         Uncertainty mean = location(ALIKE, 0);
         assertEquals(Math.sqrt(SHARED + OWN / 2), relative(mean), 1e-12);
-        for (String shared : List.of("ring R1, diameter 1", "balance B1, 10 g")) {
+        for (String shared : List.of("ring R1, diameter 1", "balance B1")) {
             assertEquals(part(run(ALIKE, 0), shared), part(mean, shared), 1e-12, "undiminished");
         }
     }
@@ -149,6 +150,16 @@ class RunUncertaintyTest {
                         .book()),
                 Checker.withDefaults().withRecordedWater());
         assertTrue(cold.runs().get(0).budget().orElseThrow().leftOut().contains("water density"));
+    }
+
+    /** A volume gives the same rate at any density (derived): its temperature adds nothing. */
+    @Test
+    void recordedWaterByVolumeAddsNoDensity() {
+        Review review = Review.of(
+                ReadBook.of(
+                        ALIKE.run(0, 0, run -> run.withWater(litres("18.00"))).book()),
+                Checker.withDefaults().withRecordedWater());
+        assertTrue(review.runs().get(0).budget().orElseThrow().leftOut().contains("water density"));
     }
 
     @Test
