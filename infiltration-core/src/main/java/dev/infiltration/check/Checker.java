@@ -140,6 +140,7 @@ public final class Checker {
     List<String> changes() {
         List<String> changes = new ArrayList<>(equation.changes());
         changes.addAll(policy.changes());
+        rules.forEach(rule -> changes.add(rule.id() + ": " + rule.says(policy.limits())));
         return changes;
     }
 
@@ -195,7 +196,7 @@ public final class Checker {
             judgePreWet(preWet, method, findings);
         }
         test.runs().forEach(run -> judgeRun(run, method, findings));
-        rules.forEach(rule -> rule.judge(test, findings));
+        rules.forEach(rule -> rule.judge(test, policy.limits(), findings));
     }
 
     private void judgePreWet(PouringAt preWet, @Nullable TestMethod method, Findings findings) {

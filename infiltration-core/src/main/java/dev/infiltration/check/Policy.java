@@ -51,7 +51,7 @@ public final class Policy {
      * @throws IllegalArgumentException if the catalogue has no such rule, or it can withhold a rate
      */
     public Policy withoutRule(String rule) {
-        if (Entry.of(rule).canWithhold()) {
+        if (!rule.equals(Rule.RING_PLACEMENT) && Entry.of(rule).canWithhold()) {
             throw new IllegalArgumentException("rule: " + rule + " withholds rates and cannot be switched off");
         }
         return with(rule, Optional.empty());
@@ -65,7 +65,9 @@ public final class Policy {
      * @throws IllegalArgumentException if the catalogue has no such rule
      */
     public Policy withEffect(String rule, Effect effect) {
-        Entry.of(rule);
+        if (!rule.equals(Rule.RING_PLACEMENT)) {
+            Entry.of(rule);
+        }
         return with(rule, Optional.of(effect));
     }
 
@@ -98,7 +100,6 @@ public final class Policy {
         add(changes, Entry.RING_OUT_OF_ROUND.id(), limits.outOfRound());
         add(changes, Entry.RUN_PAIR_SPREAD.id(), limits.pairSpread());
         add(changes, Entry.RUN_PREWET_RATIO.id(), limits.preWetRatio());
-        add(changes, Rule.RING_PLACEMENT, limits.ringMismatch());
         return changes;
     }
 

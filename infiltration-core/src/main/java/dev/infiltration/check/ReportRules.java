@@ -9,13 +9,16 @@ import dev.infiltration.method.ReportItem;
 import dev.infiltration.method.TestMethod;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** {@code report.missing}: whether what a report of the method must state was recorded. */
 final class ReportRules {
+
+    private static final Pattern UNKNOWN =
+            Pattern.compile("\\bunknown\\b", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CHARACTER_CLASS);
 
     private final VisitAt at;
 
@@ -88,7 +91,7 @@ final class ReportRules {
     private static boolean hasLastRainDepth(Weather weather) {
         String description = weather.description();
         return weather.lastRainDepth() != null
-                || (description != null && description.toLowerCase(Locale.ROOT).contains("unknown"));
+                || (description != null && UNKNOWN.matcher(description).find());
     }
 
     /** First start, and the last elapsed time: of the last run that counts, else of the last there is. */

@@ -6,6 +6,7 @@ import dev.infiltration.field.Place;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 
 /**
@@ -31,7 +32,7 @@ public final class Rule {
     private final Effect effect;
     private final Bias bias;
     private final Function<VisitAt, Optional<Remark>> onVisit;
-    private final Function<TestAt, Optional<Remark>> onTest;
+    private final BiFunction<TestAt, UserLimits, Optional<Remark>> onTest;
     private final Function<PouringAt, Optional<Remark>> onPouring;
 
     private Rule(
@@ -39,7 +40,7 @@ public final class Rule {
             Effect effect,
             Bias bias,
             Function<VisitAt, Optional<Remark>> onVisit,
-            Function<TestAt, Optional<Remark>> onTest,
+            BiFunction<TestAt, UserLimits, Optional<Remark>> onTest,
             Function<PouringAt, Optional<Remark>> onPouring) {
         this.id = id;
         this.effect = effect;
@@ -53,7 +54,7 @@ public final class Rule {
             String id,
             Effect effect,
             Function<VisitAt, Optional<Remark>> onVisit,
-            Function<TestAt, Optional<Remark>> onTest,
+            BiFunction<TestAt, UserLimits, Optional<Remark>> onTest,
             Function<PouringAt, Optional<Remark>> onPouring) {
         int dot = id.indexOf('.');
         boolean isOwn = dot >= 1 && dot < id.length() - 1 && !TAKEN.contains(id.substring(0, dot));
@@ -72,7 +73,7 @@ public final class Rule {
      * @param judge  what there is to say of a visit
      */
     public static Rule onVisit(String id, Effect effect, Function<VisitAt, Optional<Remark>> judge) {
-        return of(id, effect, judge, test -> Optional.empty(), pouring -> Optional.empty());
+        return of(id, effect, judge, Rule::nothing, pouring -> Optional.empty());
     }
 
     /**
@@ -83,6 +84,17 @@ public final class Rule {
      * @param judge  what there is to say of a test
      */
     public static Rule onTest(String id, Effect effect, Function<TestAt, Optional<Remark>> judge) {
+        return onTest(id, effect, (test, limits) -> judge.apply(test));
+    }
+
+    /**
+     * {@return a rule over tests that goes by a limit of the checker's own policy}
+     *
+     * @param id     its id, in a namespace of the user's own
+     * @param effect how much its findings weigh
+     * @param judge  what there is to say of a test under the user's limits
+     */
+    public static Rule onTest(String id, Effect effect, BiFunction<TestAt, UserLimits, Optional<Remark>> judge) {
         return of(id, effect, visit -> Optional.empty(), judge, pouring -> Optional.empty());
     }
 
@@ -98,7 +110,7 @@ public final class Rule {
                 id,
                 effect,
                 visit -> Optional.empty(),
-                test -> Optional.empty(),
+                Rule::nothing,
                 pouring -> pouring.isRun() ? Optional.empty() : judge.apply(pouring));
     }
 
@@ -114,7 +126,7 @@ public final class Rule {
                 id,
                 effect,
                 visit -> Optional.empty(),
-                test -> Optional.empty(),
+                Rule::nothing,
                 pouring -> pouring.isRun() ? judge.apply(pouring) : Optional.empty());
     }
 
@@ -136,8 +148,20 @@ public final class Rule {
         add(onVisit.apply(visit), visit.place(), visit.subject(), findings);
     }
 
-    void judge(TestAt test, Findings findings) {
-        add(onTest.apply(test), test.place(), test.subject(), findings);
+    private static Optional<Remark> nothing(TestAt test, UserLimits limits) {
+        return Optional.empty();
+    }
+
+    /** What a review says of this rule having been taken in. */
+    String says(UserLimits limits) {
+        if (!id.equals(RING_PLACEMENT)) {
+            return "a rule of the user's own, " + effect;
+        }
+        return limits.ringMismatch() == null ? "taken in, no limit set" : "at most " + limits.ringMismatch();
+    }
+
+    void judge(TestAt test, UserLimits limits, Findings findings) {
+        add(onTest.apply(test, limits), test.place(), test.subject(), findings);
     }
 
     void judge(PouringAt pouring, Findings findings) {

@@ -21,6 +21,26 @@ public record UserLimits(
         @Nullable Double preWetRatio,
         @Nullable Double ringMismatch) {
 
+    /**
+     * Checks the limits.
+     *
+     * @throws IllegalArgumentException if a ratio is not above 1, a mismatch or a spread not above 0, or one is not finite
+     */
+    public UserLimits {
+        if (outOfRound != null && !outOfRound.isPositive()) {
+            throw new IllegalArgumentException("outOfRound: expected above 0, got " + outOfRound);
+        }
+        requireAbove(1, "pairSpread", pairSpread);
+        requireAbove(1, "preWetRatio", preWetRatio);
+        requireAbove(0, "ringMismatch", ringMismatch);
+    }
+
+    private static void requireAbove(double least, String name, @Nullable Double limit) {
+        if (limit != null && !(limit > least && Double.isFinite(limit))) {
+            throw new IllegalArgumentException(name + ": expected above " + (int) least + " and finite, got " + limit);
+        }
+    }
+
     /** {@return no limits} */
     public static UserLimits none() {
         return new UserLimits(null, null, null, null);

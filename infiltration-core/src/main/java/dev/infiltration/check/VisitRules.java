@@ -15,9 +15,12 @@ import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
@@ -124,9 +127,14 @@ final class VisitRules {
     private static void addSystems(PouringAt run, Map<UnitSystem, String> met) {
         Ring ring = run.test().ringOrNull();
         if (ring != null && ring.isUsable()) {
-            ring.diametersInUse().forEach(d -> met.putIfAbsent(d.unit().system(), "diameter " + d));
+            ring.diametersInUse().forEach(d -> first(met, d.unit().system(), "diameter " + d));
         }
-        waters(run.pouring()).forEach(water -> met.putIfAbsent(water.system(), "water " + water));
+        waters(run.pouring()).forEach(water -> first(met, water.system(), "water " + water));
+    }
+
+    /** Of the readings of a system the first by their words, in whichever order they stand. */
+    private static void first(Map<UnitSystem, String> met, UnitSystem system, String reading) {
+        met.merge(system, reading, (one, other) -> one.compareTo(other) <= 0 ? one : other);
     }
 
     private static Stream<WaterReading> waters(Pouring pouring) {
@@ -158,10 +166,10 @@ final class VisitRules {
             return;
         }
         BigDecimal limit = Span.seconds(least);
-        Span since = Span.of(end == null ? java.util.Objects.requireNonNull(dry) : end, at.zone());
-        for (TestAt test : at.tests()) {
-            Span start = test.firstStart();
-            if (start != null && start.leastAfter(since).compareTo(limit) < 0) {
+        Span since = Span.of(end == null ? Objects.requireNonNull(dry) : end, at.zone());
+        for (TestAt test : soonest(at, since)) {
+            Span start = Objects.requireNonNull(test.firstStart());
+            if (start.leastAfter(since).compareTo(limit) < 0) {
                 boolean isShown = end != null && start.mostAfter(since).compareTo(limit) < 0;
                 findings.add(
                         isShown ? Entry.VISIT_RAIN : Entry.VISIT_RAIN_UNSHOWN,
@@ -175,21 +183,33 @@ final class VisitRules {
         }
     }
 
+    /** Tests with a start, the one soonest after the rain first: of several too soon, that one is told of. */
+    private static List<TestAt> soonest(VisitAt at, Span rain) {
+        return at.tests().stream()
+                .filter(test -> test.firstStart() != null)
+                .sorted(Comparator.comparing((TestAt test) ->
+                                Objects.requireNonNull(test.firstStart()).leastAfter(rain))
+                        .thenComparing(TestAt::subject))
+                .toList();
+    }
+
     static void rainDuring(VisitAt at, Findings findings) {
         Weather weather = at.visit().weather();
         ClockTime from = weather == null ? null : weather.rainFrom();
         Span rain = from == null ? null : Span.of(from, at.zone());
-        for (TestAt test : at.tests()) {
-            if (rain != null && isInRain(test, rain)) {
-                String observed = "rain from " + from + " (" + test.subject() + ")";
-                findings.add(
-                        Entry.VISIT_RAIN_DURING,
-                        at.place().member("weather"),
-                        at.subject(),
-                        observed,
-                        "no rain",
-                        Bases.NO_STANDING_WATER);
-            }
+        String tests = at.tests().stream()
+                .filter(test -> rain != null && isInRain(test, rain))
+                .map(TestAt::subject)
+                .sorted()
+                .collect(Collectors.joining("; "));
+        if (!tests.isEmpty()) {
+            findings.add(
+                    Entry.VISIT_RAIN_DURING,
+                    at.place().member("weather"),
+                    at.subject(),
+                    "rain from " + from + " (" + tests + ")",
+                    "no rain",
+                    Bases.NO_STANDING_WATER);
         }
     }
 

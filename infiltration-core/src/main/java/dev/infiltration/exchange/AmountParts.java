@@ -108,7 +108,7 @@ final class AmountParts {
             BigDecimal number = token == JsonToken.VALUE_STRING
                     ? Digits.quoted(text)
                     : token.isNumeric() ? Digits.decimal(text) : null;
-            return number == null || !Digits.isAmount(number) ? null : number;
+            return number == null || !Digits.isAmount(number) ? null : Digits.held(number);
         }
 
         private String found() {

@@ -104,9 +104,40 @@ public final class MethodJson {
                                     known.all().stream().map(TestMethod::id).toList()));
             return new ReadMethod(null, text.problems(List.of(unknown)));
         }
-        Content<TestMethod> content = method.map(METHOD::basedOn).orElse(METHOD).read(text, limits);
+        Content<TestMethod> content = method.map(MethodJson::unverified)
+                .map(METHOD::basedOn)
+                .orElse(METHOD)
+                .read(text, limits);
         @Nullable TestMethod read = content.faults().isEmpty() ? content.value() : null;
-        return new ReadMethod(read, text.problems(content.faults()));
+        @Nullable String taken = read == null ? null : taken(read, known);
+        if (read == null || taken != null) {
+            List<Fault> faults = taken == null ? content.faults() : List.of(new Fault(0, "/aliases", taken));
+            return new ReadMethod(null, text.problems(faults));
+        }
+        return new ReadMethod(method.map(other -> verified(read, other)).orElse(read), List.of());
+    }
+
+    /** Why a method cannot stand beside those known, or null. */
+    private static @Nullable String taken(TestMethod method, Methods known) {
+        try {
+            known.with(method);
+            return null;
+        } catch (IllegalArgumentException refused) {
+            return refused.getMessage() + "; a variant says what else it is known by, if only \"aliases\": []";
+        }
+    }
+
+    private static TestMethod unverified(TestMethod base) {
+        return base.withVerified(null);
+    }
+
+    /** What was verified of a method holds for a variant of the same limits alone. */
+    private static TestMethod verified(TestMethod variant, TestMethod base) {
+        TestMethod named = unverified(base)
+                .withId(variant.id())
+                .withAliases(variant.aliases())
+                .withDesignation(variant.designation());
+        return variant.equals(named) ? variant.withVerified(base.verified()) : variant;
     }
 
     /**

@@ -40,10 +40,19 @@ final class RecordReader<R> implements ValueReader {
     private final @Nullable Entry entry;
     private final Map<String, Member> members;
 
+    /** Whether there is a record that lacks nothing, by which the parts that cannot be read are filled. */
+    private final boolean isBased;
+
     /** One for each component, and behind them one for each further key. */
     private final int slots;
 
     private RecordReader(Constructor<R> constructor, @Nullable Entry entry, Map<String, Member> members) {
+        this(constructor, entry, members, false);
+    }
+
+    private RecordReader(
+            Constructor<R> constructor, @Nullable Entry entry, Map<String, Member> members, boolean isBased) {
+        this.isBased = isBased;
         this.constructor = constructor;
         this.entry = entry;
         this.members = members;
@@ -115,7 +124,7 @@ final class RecordReader<R> implements ValueReader {
                     component.getName(),
                     (name, member) -> new Member(member.index, member.reader, RecordWriter.value(base, component)));
         }
-        return new RecordReader<>(constructor, entry, filled);
+        return new RecordReader<>(constructor, entry, filled, true);
     }
 
     /** {@return this reader, to which {@code name} is unknown} */
@@ -139,6 +148,9 @@ final class RecordReader<R> implements ValueReader {
         boolean readable = readMembers(pass, values);
         boolean stays = !pass.tokens().ended() || staysCut(pass, values);
         if (!readable) {
+            if (isBased) {
+                create(pass, offset, values); // for what else is wrong with it
+            }
             return UNREADABLE;
         }
         return stays ? create(pass, offset, values) : null;

@@ -4,7 +4,8 @@ package dev.infiltration.method;
 
 import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
-import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 
 /**
@@ -22,9 +23,13 @@ public record Band<Q extends Quantity<Q>>(Range<Q> si, Range<Q> inchPound, Basis
 
     /** Checks that all parts are there. */
     public Band {
-        Objects.requireNonNull(si, "si");
-        Objects.requireNonNull(inchPound, "inchPound");
-        Objects.requireNonNull(basis, "basis");
+        String missing = Stream.of(
+                        si == null ? "si" : "", inchPound == null ? "inchPound" : "", basis == null ? "basis" : "")
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining(", no "));
+        if (!missing.isEmpty()) {
+            throw new NullPointerException(missing);
+        }
     }
 
     /**

@@ -5,6 +5,8 @@ package dev.infiltration.method;
 import dev.infiltration.units.Reading;
 import java.util.ArrayList;
 import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
@@ -13,6 +15,9 @@ final class MethodFaults {
 
     /** A part that a method cannot be without, and its name. */
     record Part(String name, @Nullable Object value) {}
+
+    /** How many times the highest of one system may lie below the lowest of the other. */
+    private static final double MOST_APART = 1.25;
 
     private MethodFaults() {}
 
@@ -32,13 +37,53 @@ final class MethodFaults {
         if (part.value() == null) {
             faults.add("no " + part.name());
         } else if (part.value() instanceof Band<?> band) {
-            addEmptyRanges(part.name(), band, faults);
+            addBandFaults(part.name(), band, faults);
         } else if (part.value() instanceof LocationCount count
                 && (count.si().isEmpty() || count.inchPound().isEmpty())) {
             faults.add(part.name() + ": expected steps in both unit systems");
         } else if (part.value().equals("")) {
             faults.add(part.name() + ": expected a name, got none");
         }
+    }
+
+    private static <Q extends Quantity<Q>> void addBandFaults(String name, Band<Q> band, List<String> faults) {
+        addEmptyRanges(name, band, faults);
+        addNegative(name + ".si", band.si(), faults);
+        addNegative(name + ".inchPound", band.inchPound(), faults);
+        if (isFarBelow(band.si(), band.inchPound()) || isFarBelow(band.inchPound(), band.si())) {
+            faults.add(
+                    name + ": expected about the same in both systems, got " + band.si() + " and " + band.inchPound());
+        }
+    }
+
+    /** Amounts are of something; a temperature may be below zero. */
+    private static <Q extends Quantity<Q>> void addNegative(String name, Range<Q> range, List<String> faults) {
+        for (Reading<Q> limit : limits(range)) {
+            if (limit.value().signum() < 0 && limit.unit().kind() != Temperature.class) {
+                faults.add(name + ": expected no limit below zero, got " + limit);
+            }
+        }
+    }
+
+    private static <Q extends Quantity<Q>> List<Reading<Q>> limits(Range<Q> range) {
+        List<Reading<Q>> limits = new ArrayList<>();
+        if (range.lowest() != null) {
+            limits.add(range.lowest());
+        }
+        if (range.highest() != null) {
+            limits.add(range.highest());
+        }
+        return limits;
+    }
+
+    /** Standards state round amounts in each system, 18.00 kg and 40.00 lb; a slip of the pen is farther off. */
+    private static <Q extends Quantity<Q>> boolean isFarBelow(Range<Q> lower, Range<Q> upper) {
+        Reading<Q> highest = lower.highest();
+        Reading<Q> lowest = upper.lowest();
+        return highest != null
+                && lowest != null
+                && lowest.unit().kind() != Temperature.class
+                && highest.in(lowest.unit()) * MOST_APART < lowest.in(lowest.unit());
     }
 
     private static void addEmptyRanges(String name, Band<?> band, List<String> faults) {
@@ -55,7 +100,7 @@ final class MethodFaults {
             faults.add("massSteps: expected a last step without a time, for every longer prewetting");
         }
         for (int i = 0; i < steps.size(); i++) {
-            addEmptyRanges("massSteps[" + i + "].mass", steps.get(i).mass(), faults);
+            addBandFaults("massSteps[" + i + "].mass", steps.get(i).mass(), faults);
             if (i + 1 < steps.size()
                     && !isBefore(steps.get(i).below(), steps.get(i + 1).below())) {
                 faults.add("massSteps[" + i + "]: expected to end before the next step ends");

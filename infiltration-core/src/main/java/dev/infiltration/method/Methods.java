@@ -6,11 +6,11 @@ import dev.infiltration.field.Surface;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.UnitSystem;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -56,12 +56,19 @@ public final class Methods {
      * {@return these methods and another one}, which takes the place of one of the same id
      *
      * @param method the method
+     * @throws IllegalArgumentException if it has a name of a method of another id: visits that name that one would get this
      */
     public Methods with(TestMethod method) {
-        List<TestMethod> more = new ArrayList<>();
-        more.add(Objects.requireNonNull(method, "method"));
-        known.stream().filter(other -> !other.id().equals(method.id())).forEach(more::add);
-        return new Methods(more);
+        List<TestMethod> others =
+                known.stream().filter(other -> !other.id().equals(method.id())).toList();
+        Stream.concat(Stream.of(method.id()), method.aliases().stream())
+                .filter(name -> others.stream().anyMatch(other -> other.isNamed(name)))
+                .findFirst()
+                .ifPresent(name -> {
+                    throw new IllegalArgumentException(
+                            "method: expected names of its own, got " + name + ", a name of another method");
+                });
+        return new Methods(Stream.concat(Stream.of(method), others.stream()).toList());
     }
 
     /** {@return every method known, the latest added first} */

@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  * What a test method asks for: plain data, every number with its basis.
  *
  * <p>The built-in ones are in {@link Methods}. A national variant or a utility's own procedure is made from one of them
- * with {@code with…}. Latest licensed edition and the engineer of record always govern.
+ * with {@code with…}. Whoever compared limits with a licensed edition did not compare those changed since: {@code with…} of
+ * anything but names takes {@code verified} away, so it is stated last. Latest licensed edition and the engineer of record always govern.
  *
  * @param id                 the id by which visits name the method
  * @param aliases            other names it is known by, in any case of letters
@@ -229,7 +230,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code surfaceTypes}}
+     * {@return this method with another {@code surfaceTypes}, verified by nobody}
      *
      * @param surfaceTypes the kinds of surface it covers
      */
@@ -238,7 +239,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,
@@ -261,7 +262,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code insideDiameter}}
+     * {@return this method with another {@code insideDiameter}, verified by nobody}
      *
      * @param insideDiameter inside diameter of the ring
      */
@@ -270,7 +271,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,
@@ -293,7 +294,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code ringHeight}}
+     * {@return this method with another {@code ringHeight}, verified by nobody}
      *
      * @param ringHeight height of the ring
      */
@@ -302,7 +303,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,
@@ -325,7 +326,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code diameterResolution}}
+     * {@return this method with another {@code diameterResolution}, verified by nobody}
      *
      * @param diameterResolution the step the diameter is read to
      */
@@ -334,7 +335,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,
@@ -357,7 +358,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code head}}
+     * {@return this method with another {@code head}, verified by nobody}
      *
      * @param head the head between the two marks
      */
@@ -366,7 +367,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,
@@ -389,7 +390,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code preWetMass}}
+     * {@return this method with another {@code preWetMass}, verified by nobody}
      *
      * @param preWetMass mass of water for the prewetting
      */
@@ -398,7 +399,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,
@@ -421,7 +422,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code massSteps}}
+     * {@return this method with another {@code massSteps}, verified by nobody}
      *
      * @param massSteps mass of water for a run, by the time of the prewetting
      */
@@ -430,7 +431,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,
@@ -453,7 +454,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code pourTolerance}}
+     * {@return this method with another {@code pourTolerance}, verified by nobody}
      *
      * @param pourTolerance how far the pours may be from the water they sum to
      */
@@ -462,7 +463,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,
@@ -485,7 +486,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code massResolution}}
+     * {@return this method with another {@code massResolution}, verified by nobody}
      *
      * @param massResolution the step water is weighed to
      */
@@ -494,7 +495,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,
@@ -517,7 +518,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code timeResolution}}
+     * {@return this method with another {@code timeResolution}, verified by nobody}
      *
      * @param timeResolution the step the elapsed time is read to
      */
@@ -526,7 +527,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,
@@ -549,7 +550,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code startDelay}}
+     * {@return this method with another {@code startDelay}, verified by nobody}
      *
      * @param startDelay from the end of the prewetting to the start of the test's first run
      */
@@ -558,7 +559,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,
@@ -581,7 +582,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code repeatDelay}}
+     * {@return this method with another {@code repeatDelay}, verified by nobody}
      *
      * @param repeatDelay from the end of a run to the start of a run without prewetting
      */
@@ -590,7 +591,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,
@@ -613,7 +614,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code runsPerDay}}
+     * {@return this method with another {@code runsPerDay}, verified by nobody}
      *
      * @param runsPerDay runs at a location and day at most, whose mean is the location's rate
      */
@@ -622,7 +623,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,
@@ -645,7 +646,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code dryTime}}
+     * {@return this method with another {@code dryTime}, verified by nobody}
      *
      * @param dryTime time since the last rain
      */
@@ -654,7 +655,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,
@@ -677,7 +678,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code clearSpacing}}
+     * {@return this method with another {@code clearSpacing}, verified by nobody}
      *
      * @param clearSpacing clear distance between locations tested close in time
      */
@@ -686,7 +687,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,
@@ -709,7 +710,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code spacingTime}}
+     * {@return this method with another {@code spacingTime}, verified by nobody}
      *
      * @param spacingTime time between tests from which on the clear distance does not matter
      */
@@ -718,7 +719,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,
@@ -741,7 +742,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code surfaceTemperature}}
+     * {@return this method with another {@code surfaceTemperature}, verified by nobody}
      *
      * @param surfaceTemperature surface temperature at which sealing compound still sticks
      */
@@ -750,7 +751,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,
@@ -773,7 +774,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code locationCount}}
+     * {@return this method with another {@code locationCount}, verified by nobody}
      *
      * @param locationCount number of locations of a surface
      */
@@ -782,7 +783,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,
@@ -805,7 +806,7 @@ public record TestMethod(
     }
 
     /**
-     * {@return this method with another {@code reportItems}}
+     * {@return this method with another {@code reportItems}, verified by nobody}
      *
      * @param reportItems what a report must state
      */
@@ -814,7 +815,7 @@ public record TestMethod(
                 id,
                 aliases,
                 designation,
-                verified,
+                null,
                 surfaceTypes,
                 insideDiameter,
                 ringHeight,

@@ -54,18 +54,16 @@ public record RingPlacement(RingOffset offset, double openShare, double patternS
 
     /**
      * {@return the rule {@value #RULE}, for a checker to take in}: it cautions where the recorded offset of a ring
-     * misrepresents the joints of its surface by more than the user allows, and says nothing where the user set no limit
-     *
-     * @param limits the user's limits; no method states one for this
-     * @throws IllegalArgumentException if the limit is set and not above 0
+     * misrepresents the joints of its surface by more than the policy of the checker allows
+     * ({@link UserLimits#withRingMismatch}), and says nothing where that sets no limit; no method states one
      */
-    public static Rule rule(UserLimits limits) {
+    public static Rule rule() {
+        return Rule.onTest(RULE, Effect.CAUTION, RingPlacement::remark).withBias(Bias.EITHER);
+    }
+
+    private static Optional<Remark> remark(TestAt test, UserLimits limits) {
         @Nullable Double most = limits.ringMismatch();
-        if (most != null && !(most > 0)) {
-            throw new IllegalArgumentException("ringMismatch: expected above 0, got " + most);
-        }
-        return Rule.onTest(RULE, Effect.CAUTION, test -> most == null ? Optional.empty() : remark(test, most))
-                .withBias(Bias.EITHER);
+        return most == null ? Optional.empty() : remark(test, most);
     }
 
     private static Optional<Remark> remark(TestAt test, double most) {

@@ -2,20 +2,26 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import static dev.infiltration.Amounts.in;
 import static dev.infiltration.Amounts.kg;
 import static dev.infiltration.Amounts.m;
+import static dev.infiltration.Amounts.mm;
 import static dev.infiltration.Amounts.s;
 import static dev.infiltration.Amounts.time;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.infiltration.ChangedSeasons;
 import dev.infiltration.Season;
 import dev.infiltration.field.Books;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Pouring.End;
+import dev.infiltration.field.ReadBook;
 import dev.infiltration.field.TestRun;
 import dev.infiltration.field.Visit;
+import dev.infiltration.field.Weather;
+import dev.infiltration.plan.RingPlacement;
 import dev.infiltration.review.Review;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
@@ -52,10 +58,41 @@ class CheckerPropertyTest {
         return Books.readable();
     }
 
+    /** Near to what crews write: one thing wrong or some. */
+    @Provide
+    Arbitrary<FieldBook> changed() {
+        return ChangedSeasons.timed(
+                "2026-06-03T07:12",
+                "2026-06-03T07:16",
+                "2026-06-03T07:10:21.4",
+                "2026-06-03T07:30:00+13:00",
+                "2026-06-04T02:00",
+                "2026-06-02T18:00:00-05:00");
+    }
+
+    /** Every limit set, the add-on taken in, water rated as it was recorded. */
+    private static final Checker ALL = CHECKER.withPolicy(Policy.asWritten()
+                    .withLimits(UserLimits.none()
+                            .withOutOfRound(mm("1"))
+                            .withPairSpread(1.1)
+                            .withPreWetRatio(1.1)
+                            .withRingMismatch(0.1)))
+            .withRule(RingPlacement.rule())
+            .withRecordedWater();
+
     @Property(tries = 500)
     void nothingIsThrownAtAnyBook(@ForAll("books") FieldBook book) {
-        Review review = Review.of(book);
+        Review review = Review.of(ReadBook.of(book), ALL);
         assertEquals(book.visits().size(), review.surfaces().size());
+    }
+
+    @Property(tries = 500)
+    void nothingIsThrownAtWhatCrewsMayWrite(@ForAll("changed") FieldBook book) {
+        assertEquals(
+                book.visits().size(),
+                Review.of(ReadBook.of(book), ALL).surfaces().size());
+        assertEquals(ALL.check(book).findings(), ALL.check(book).findings());
+        assertEquals(places(book), places(Rewritten.of(book, CheckerPropertyTest::finer)));
     }
 
     @Property(tries = 200)
@@ -154,22 +191,47 @@ class CheckerPropertyTest {
         Arbitrary<Draw> draw = Combinators.combine(
                         Arbitraries.integers().between(0, 2),
                         Arbitraries.integers().between(0, 2),
-                        Arbitraries.integers().between(0, 6),
+                        Arbitraries.integers().between(0, 7),
                         Arbitraries.of(true, false))
                 .as(Draw::new);
         return draw.list().ofMinSize(2).ofMaxSize(6);
     }
 
     @Property(tries = 300)
-    void theOrderOfVisitsChangesPointersAlone(@ForAll("draws") List<Draw> draws, @ForAll Random random) {
+    void theOrderOfListsChangesPointersAlone(@ForAll("draws") List<Draw> draws, @ForAll Random random) {
         List<Visit> visits = new ArrayList<>();
         for (Draw draw : draws) {
             visits.add(visit(draw, visits.size()));
         }
-        Season near = Season.si().location(1, l -> l.withX(m("1.2")));
-        List<String> written = byId(near.book(b -> b.withVisits(visits)).book());
-        Collections.shuffle(visits, random);
-        assertEquals(written, byId(near.book(b -> b.withVisits(visits)).book()));
+        FieldBook book = Season.si()
+                .location(1, l -> l.withX(m("1.2")))
+                .ring(ring -> ring.withInsideDiameter(null)
+                        .withInsideDiameters(List.of(mm("300"), in("11.80"), mm("299"), in("11.9"))))
+                .book(b -> b.withVisits(visits))
+                .book();
+        assertEquals(byId(book), byId(shuffled(book, random)));
+    }
+
+    private static FieldBook shuffled(FieldBook book, Random random) {
+        return book.withSites(shuffled(book.sites(), random).stream()
+                        .map(site -> site.withSurfaces(site.surfaces().stream()
+                                .map(surface -> surface.withLocations(shuffled(surface.locations(), random)))
+                                .toList()))
+                        .toList())
+                .withRings(book.rings().stream()
+                        .map(ring -> ring.withInsideDiameters(shuffled(ring.insideDiameters(), random)))
+                        .toList())
+                .withInstruments(shuffled(book.instruments(), random))
+                .withVisits(shuffled(book.visits(), random).stream()
+                        .map(visit -> visit.withTests(shuffled(visit.tests(), random))
+                                .withInstruments(shuffled(visit.instruments(), random)))
+                        .toList());
+    }
+
+    private static <T> List<T> shuffled(List<T> list, Random random) {
+        List<T> other = new ArrayList<>(list);
+        Collections.shuffle(other, random);
+        return other;
     }
 
     /** Every start differs from every other: the n-th visit of the list works in the n-th hour of its day. */
@@ -179,7 +241,13 @@ class CheckerPropertyTest {
         List<LocationTest> tests = IntStream.range(0, draw.isTwo() ? 2 : 1)
                 .mapToObj(i -> test(first.tests().get((draw.location() + i) % 3), draw, date, n, i))
                 .toList();
-        return first.withId("V" + n).withDate(date).withTests(tests).withRequestedLocations(draw.defect() % 3);
+        Weather dry = first.weather();
+        return first.withId("V" + n)
+                .withDate(date)
+                .withTests(tests)
+                .withRequestedLocations(draw.defect() % 3)
+                .withWeather(
+                        draw.defect() == 7 ? dry.withLastRainEnd(at(date.minusDays(1), LocalTime.of(19, 0))) : dry);
     }
 
     private static LocationTest test(LocationTest test, Draw draw, LocalDate date, int n, int i) {
@@ -199,11 +267,12 @@ class CheckerPropertyTest {
         return time(date + "T" + seconds);
     }
 
-    /** Findings with the visit's id in place of its position, sorted. */
+    /** Findings with ids in place of the positions of visits and tests, sorted. */
     private static List<String> byId(FieldBook book) {
         return CHECKER.check(book).findings().stream()
                 .map(f -> f.rule() + " " + f.effect() + " " + f.bias() + " "
-                        + named(f.where().toString(), book))
+                        + named(f.where().toString(), book) + " " + f.subject() + " " + f.observed() + " " + f.allowed()
+                        + " " + f.message())
                 .sorted()
                 .toList();
     }
@@ -211,7 +280,11 @@ class CheckerPropertyTest {
     private static String named(String pointer, FieldBook book) {
         String[] tokens = pointer.split("/", -1);
         if (tokens.length > 2 && tokens[1].equals("visits")) {
-            tokens[2] = book.visits().get(Integer.parseInt(tokens[2])).id();
+            Visit visit = book.visits().get(Integer.parseInt(tokens[2]));
+            tokens[2] = visit.id();
+            if (tokens.length > 4 && tokens[3].equals("tests")) {
+                tokens[4] = visit.tests().get(Integer.parseInt(tokens[4])).id();
+            }
         }
         return String.join("/", tokens);
     }

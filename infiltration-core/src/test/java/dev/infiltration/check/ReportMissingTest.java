@@ -88,6 +88,7 @@ class ReportMissingTest {
         Season season = SI.weather(w -> w.withLastRainDepth(null).withDescription("clear, last rain unknown"));
         assertEquals("", missing(season));
         assertEquals("", missing(season.weather(w -> w.withDescription("Unknown before Monday"))));
+        assertEquals("last-rain-depth", missing(season.weather(w -> w.withDescription("an unknownish sky"))), "a word");
         assertEquals("last-rain-depth", missing(season.weather(w -> w.withDescription("clear"))));
     }
 

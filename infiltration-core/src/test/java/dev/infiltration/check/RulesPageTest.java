@@ -4,6 +4,7 @@ package dev.infiltration.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.infiltration.Season;
 import dev.infiltration.method.Band;
 import dev.infiltration.method.MassStep;
 import dev.infiltration.method.Methods;
@@ -12,6 +13,10 @@ import java.io.IOException;
 import java.lang.reflect.RecordComponent;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** Holds {@code docs/rules.md} to the catalogue and the methods' data. */
@@ -30,13 +35,16 @@ class RulesPageTest {
 
     private static String page() {
         StringBuilder page = new StringBuilder(HEAD);
+        Map<String, List<Finding>> found = found();
         for (Entry entry : Entry.values()) {
+            List<Finding> findings = found.get(entry.id());
             row(
                     page,
                     "`" + entry.id() + "`",
                     entry.holds(),
-                    effect(entry),
-                    entry.bias().name(),
+                    all(findings, finding -> finding.effect()),
+                    all(findings, finding -> finding.bias()),
+                    all(findings, finding -> finding.basis()).replace(" or ", "; "),
                     entry.remedy());
         }
         page.append(METHODS);
@@ -44,9 +52,27 @@ class RulesPageTest {
         return page.append(FOOT).toString();
     }
 
-    private static String effect(Entry entry) {
-        boolean isBoth = entry.canWithhold() && entry.effect() != Effect.NO_RATE;
-        return entry.effect().name() + (isBoth ? ", or NO_RATE where no rate can rest on it" : "");
+    /** What each rule finds in the rows where it is broken. */
+    private static Map<String, List<Finding>> found() {
+        return RuleTableTest.rows()
+                .filter(row -> row.kind() == Row.Kind.BROKEN)
+                .flatMap(row -> row
+                        .checker()
+                        .withToday(Season.TODAY)
+                        .check(row.season().book())
+                        .findings()
+                        .stream()
+                        .filter(finding -> finding.rule().equals(row.rule())))
+                .collect(Collectors.groupingBy(Finding::rule));
+    }
+
+    private static String all(List<Finding> findings, Function<Finding, Object> part) {
+        return findings.stream()
+                .map(part)
+                .map(Object::toString)
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining(" or "));
     }
 
     private static void method(StringBuilder page, TestMethod method) {
@@ -116,14 +142,16 @@ class RulesPageTest {
 
             Every rule of the catalogue, in the order in which findings at one place are listed. Ids are stable. The bias says
             what the matter does to the rate: a pass that rests on RAISES is no pass for acceptance, a fail that rests on LOWERS
-            is no fail. A rule whose inputs are absent says nothing unless it speaks of the absence.
+            is no fail. A rule whose inputs are absent says nothing unless it speaks of the absence. Where two effects or biases
+            stand, what was written decides: a missing surface leaves no rate, a missing instrument is a caution. The basis says where
+            the requirement comes from and how far that is trusted.
 
             This page is written from the code and compared with it on every build; this writes it anew:
 
                 mvn -o test -pl infiltration-core -am -Dtest=RulesPageTest -Ddocs.write=true -Dsurefire.failIfNoSpecifiedTests=false
 
-            | id | holds when | effect if not | bias | what can be done |
-            |---|---|---|---|---|
+            | id | holds when | effect if not | bias | basis | what can be done |
+            |---|---|---|---|---|---|
             """;
 
     private static final String METHODS = """
@@ -133,7 +161,7 @@ class RulesPageTest {
             `test.ring-placement` (CAUTION, EITHER): the joints inside the ring stand for those of the surface within the user's limit,
             judged where the book has `joints` of the surface and `ringOffset` of the test. No method states such a limit, so without
             `UserLimits.withRingMismatch` it says nothing. It lives with the plan of a visit ([planning.md](planning.md)); a checker takes
-            it in by `withRule(RingPlacement.rule(limits))`.
+            it in by `withRule(RingPlacement.rule())`.
 
             ## Limits of the built-in methods
 

@@ -16,13 +16,14 @@ import dev.infiltration.verification.Check;
 import dev.infiltration.verification.Table;
 import dev.infiltration.verification.Table.Row;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 
 /** The clear distance at which two positions become too near, against published geodesics of WGS 84. */
 public final class SpacingChecks {
 
-    private static final double RADII = 0.3;
+    private static final double RADII = 1e-6;
 
     private static final BigDecimal HALF_TURN = new BigDecimal(180);
 
@@ -78,6 +79,7 @@ public final class SpacingChecks {
     private static Season season(Row row) {
         return Season.si()
                 .visit(visit -> visit.withMethod("spaced"))
+                .ring(ring -> ring.withInsideDiameter(Reading.of("0.001", FieldUnit.MILLIMETRE)))
                 .location(0, each -> placed(each, row.text("lat1"), row.text("lon1")))
                 .location(1, each -> placed(each, row.text("lat2"), row.text("lon2")))
                 .location(2, each -> each.withX(null).withY(null));
@@ -99,6 +101,7 @@ public final class SpacingChecks {
         Reading<Length> clear = Reading.of(new BigDecimal(metres - RADII), FieldUnit.METRE);
         TestMethod method = Methods.unitPavement()
                 .withId("spaced")
+                .withAliases(List.of())
                 .withClearSpacing(Band.inBoth(Range.atLeast(clear), Basis.commonPractice()));
         Checker checker = Checker.withDefaults().withMethods(Methods.builtIn().with(method));
         return season.findings(checker).stream().anyMatch(finding -> finding.startsWith("visit.spacing DEVIATION"));

@@ -82,6 +82,26 @@ class AmountReaderTest {
                 clearSpacing("{\"value\":8.02,\"unit\":\"ft\",\"resolution\":null}"));
     }
 
+    /** Its exponent says nothing of a zero, and costs nothing: it counts as written with at most 34 places. */
+    @ParameterizedTest
+    @CsvSource({"0e35, 0E+34", "0e999999999, 0E+34", "0E-99, 0E-34", "-0e-999999999, 0E-34", "0e34, 0E+34", "0.00, 0.00"
+    })
+    void zeroOfAnyExponentIsZero(String written, String held) {
+        ReadBook read = assertTimeoutPreemptively(
+                Duration.ofSeconds(5), () -> test("\"clearSpacing\":{\"value\":" + written + ",\"unit\":\"m\"}"));
+        assertEquals(List.of(), places(read));
+        assertEquals(
+                new java.math.BigDecimal(held),
+                read.book()
+                        .orElseThrow()
+                        .visits()
+                        .get(0)
+                        .tests()
+                        .get(0)
+                        .clearSpacing()
+                        .value());
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
@@ -114,8 +134,6 @@ class AmountReaderTest {
                 "-1e999999999",
                 "1e-999999999",
                 "1e99999999999",
-                "0e35",
-                "0e999999999",
                 "0e-99999999999"
             })
     void whatIsNoNumberOfAnAmountIsAProblemAtTheValue(String value) {

@@ -3,6 +3,8 @@
 package dev.infiltration.exchange;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.exchange.MethodJson.ReadMethod;
@@ -16,6 +18,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -108,6 +111,75 @@ class MethodJsonTest {
         String message = read.problems().get(0).message();
         Stream.of("ringHeight.si", "massSteps", "runsPerDay")
                 .forEach(fault -> assertTrue(message.contains(fault), message));
+    }
+
+    @Test
+    void faultsOfPartsAndOfTheWholeAreNamedTogether() {
+        ReadMethod read = read("""
+                {"format": "infiltration-test-method/1", "basedOn": "C1701", "id": "mine", "aliases": [], "runsPerDay": 0,
+                 "head": {"si": {"lowest": {"value": 10, "unit": "mm"}}},
+                 "ringHeight": {"si": {"lowest": {"value": 60, "unit": "mm"}, "highest": {"value": 50, "unit": "mm"}},
+                  "inchPound": {"lowest": {"value": 2, "unit": "in"}}, "basis": {"source": "x", "clause": "", "trust": "user"}}}
+                """);
+        assertTrue(read.method().isEmpty());
+        String all = read.problems().toString();
+        Stream.of("no inchPound, no basis", "ringHeight.si: nothing lies in", "runsPerDay: expected at least 1, got 0")
+                .forEach(fault -> assertTrue(all.contains(fault), all));
+    }
+
+    @Test
+    void limitsThatCannotBeAreNamed() {
+        ReadMethod read = read("""
+                {"format": "infiltration-test-method/1", "basedOn": "C1701", "id": "mine", "aliases": [],
+                 "dryTime": {"si": {"lowest": {"value": -5, "unit": "h"}}, "inchPound": {"lowest": {"value": -5, "unit": "h"}},
+                  "basis": {"source": "x", "clause": "", "trust": "user"}},
+                 "preWetMass": {"si": {"lowest": {"value": 3.55, "unit": "kg"}, "highest": {"value": 3.65, "unit": "kg"}},
+                  "inchPound": {"lowest": {"value": 79, "unit": "lb"}, "highest": {"value": 81, "unit": "lb"}},
+                  "basis": {"source": "x", "clause": "", "trust": "user"}}}
+                """);
+        String all = read.problems().toString();
+        assertTrue(all.contains("dryTime.si: expected no limit below zero, got -5 h"), all);
+        assertTrue(
+                all.contains(
+                        "preWetMass: expected about the same in both systems, got 3.55 to 3.65 kg and 79 to 81 lb"),
+                all);
+    }
+
+    @Test
+    void nameOfAnotherMethodIsRefused() {
+        ReadMethod read =
+                read("{\"format\": \"infiltration-test-method/1\", \"basedOn\": \"C1781\", \"id\": \"mine\"}");
+        assertTrue(read.method().isEmpty(), "visits that name C1781 would get this one");
+        assertEquals("/aliases", read.problems().get(0).where());
+        assertTrue(read.problems().get(0).message().contains("a name of another method"), read.problems()::toString);
+    }
+
+    private static final String VERIFIED = """
+            "verified": {"by": "MV", "on": "2026-03-02", "edition": "C1781/C1781M-21"}""";
+
+    private static TestMethod verifiedBase() {
+        return Methods.unitPavement().withVerified(new Verification("MV", LocalDate.of(2026, 3, 2), "C1781/C1781M-21"));
+    }
+
+    private static TestMethod variant(String parts) {
+        String json = "{\"format\": \"infiltration-test-method/1\", \"basedOn\": \"unit-pavement\", " + parts + "}";
+        ReadMethod read = MethodJson.read(json, Methods.builtIn().with(verifiedBase()));
+        return read.method().orElseThrow(() -> new AssertionError(read.problems()));
+    }
+
+    @Test
+    void limitsChangedSinceAreVerifiedByNobody() {
+        assertEquals(
+                verifiedBase().verified(), variant("\"designation\": \"ours\"").verified());
+        assertNull(variant("\"runsPerDay\": 9").verified());
+        assertEquals("MV", variant("\"runsPerDay\": 9, " + VERIFIED).verified().by());
+        assertNull(verifiedBase().withRunsPerDay(9).verified());
+        assertNull(verifiedBase().withHead(Methods.unitPavement().head()).verified());
+        assertNotNull(verifiedBase()
+                .withId("x")
+                .withAliases(List.of())
+                .withDesignation("y")
+                .verified());
     }
 
     @Test

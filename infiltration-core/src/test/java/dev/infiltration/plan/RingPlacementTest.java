@@ -24,6 +24,7 @@ import dev.infiltration.field.Ring;
 import dev.infiltration.field.Site;
 import dev.infiltration.field.Surface;
 import dev.infiltration.field.Visit;
+import dev.infiltration.review.Review;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -69,8 +70,8 @@ class RingPlacementTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, -0.1, Double.NaN})
     void limitIsAboveZero(double limit) {
-        UserLimits limits = UserLimits.none().withRingMismatch(limit);
-        assertThrows(IllegalArgumentException.class, () -> RingPlacement.rule(limits));
+        UserLimits none = UserLimits.none();
+        assertThrows(IllegalArgumentException.class, () -> none.withRingMismatch(limit));
     }
 
     /** The crossing lies 431.3 mm along an axis turned by 45°; along x the ring would lie beside a joint (derived). */
@@ -148,7 +149,14 @@ class RingPlacementTest {
     @Test
     void limitIsToldAmongTheChanges() {
         Policy policy = Policy.asWritten().withLimits(UserLimits.none().withRingMismatch(0.2));
-        assertEquals(List.of("test.ring-placement: at most 0.2"), policy.changes());
+        Checker checker = Checker.withDefaults().withPolicy(policy);
+        ReadBook book = ReadBook.of(FieldBook.empty());
+        assertEquals(List.of(), Review.of(book, checker).policyChanges(), "nothing judges it");
+        assertEquals(
+                List.of("test.ring-placement: at most 0.2"),
+                Review.of(book, checker.withRule(RingPlacement.rule())).policyChanges());
+        Policy louder = policy.withEffect(RingPlacement.RULE, Effect.DEVIATION);
+        assertEquals(List.of("test.ring-placement: DEVIATION"), louder.changes());
     }
 
     private static List<Finding> findings(double limit) {
@@ -175,7 +183,8 @@ class RingPlacementTest {
                         ring.withId("R4").withInsideDiameter(mm("1e999"))))
                 .withVisits(List.of(visit));
         return Checker.withDefaults()
-                .withRule(RingPlacement.rule(UserLimits.none().withRingMismatch(limit)))
+                .withPolicy(Policy.asWritten().withLimits(UserLimits.none().withRingMismatch(limit)))
+                .withRule(RingPlacement.rule())
                 .check(book)
                 .findings()
                 .stream()

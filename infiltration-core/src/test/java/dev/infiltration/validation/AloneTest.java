@@ -4,6 +4,7 @@ package dev.infiltration.validation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.infiltration.ChangedSeasons;
 import dev.infiltration.Season;
 import dev.infiltration.check.Checker;
 import dev.infiltration.check.Effect;

@@ -112,7 +112,7 @@ class PlanningTest {
     private static Checker ringPlacement() {
         // begin
         Policy policy = Policy.asWritten().withLimits(UserLimits.none().withRingMismatch(0.2));
-        Checker checker = Checker.withDefaults().withPolicy(policy).withRule(RingPlacement.rule(policy.limits()));
+        Checker checker = Checker.withDefaults().withPolicy(policy).withRule(RingPlacement.rule());
         // end
         return checker;
     }

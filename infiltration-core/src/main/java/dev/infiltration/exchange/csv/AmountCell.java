@@ -59,7 +59,9 @@ record AmountCell(List<FieldUnit<?>> units, Function<Reading<?>, Object> result)
     }
 
     private @Nullable Object reading(@Nullable BigDecimal number, @Nullable FieldUnit<?> unit) {
-        return number == null || unit == null || !Digits.isAmount(number) ? null : result.apply(typed(number, unit));
+        return number == null || unit == null || !Digits.isAmount(number)
+                ? null
+                : result.apply(typed(Digits.held(number), unit));
     }
 
     private static <Q extends Quantity<Q>> Reading<Q> typed(BigDecimal number, FieldUnit<Q> unit) {

@@ -35,6 +35,13 @@ public final class Digits {
         return text.length() <= LONGEST && NUMBER.matcher(text).matches() ? decimal(text) : null;
     }
 
+    /** {@return the number, a zero with at most 34 places}: its exponent says nothing and would cost time */
+    public static BigDecimal held(BigDecimal value) {
+        return value.signum() == 0
+                ? value.setScale(Math.max(-MOST_DIGITS, Math.min(MOST_DIGITS, value.scale())))
+                : value;
+    }
+
     /** {@return the whole number, however it was written: 3, 3.0, 3e0; or null when it is none or no int holds it} */
     public static @Nullable Integer whole(String number) {
         @Nullable BigDecimal decimal = decimal(number);
@@ -45,13 +52,10 @@ public final class Digits {
         }
     }
 
-    /**
-     * {@return whether an amount may have this number}: at most 34 digits and a magnitude of 1e-15 to 1e15, or zero with at
-     * most 34 places
-     */
+    /** {@return whether an amount may have this number}: zero, or at most 34 digits and a magnitude of 1e-15 to 1e15 */
     public static boolean isAmount(BigDecimal value) {
         if (value.signum() == 0) {
-            return value.scale() >= -MOST_DIGITS && value.scale() <= MOST_DIGITS;
+            return true;
         }
         long exponent = (long) value.precision() - value.scale() - 1;
         return value.precision() <= MOST_DIGITS

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The infiltration library contributors
 // SPDX-License-Identifier: Apache-2.0
-package dev.infiltration.validation;
+package dev.infiltration;
 
 import static dev.infiltration.Amounts.celsius;
 import static dev.infiltration.Amounts.in;
@@ -11,7 +11,6 @@ import static dev.infiltration.Amounts.m2;
 import static dev.infiltration.Amounts.min;
 import static dev.infiltration.Amounts.s;
 
-import dev.infiltration.Season;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.LocationTest.NotTested;
@@ -28,12 +27,12 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 
 /** The clean season with some things changed in its first test and around it, and then some taken away. */
-final class ChangedSeasons {
+public final class ChangedSeasons {
 
     private ChangedSeasons() {}
 
     /** {@return such seasons, some with one of these times somewhere} */
-    static Arbitrary<FieldBook> timed(String... times) {
+    public static Arbitrary<FieldBook> timed(String... times) {
         List<UnaryOperator<Season>> changes = Stream.of(surroundings(), visits(), tests(), runs(), clocks(times))
                 .flatMap(kind -> kind)
                 .toList();
