@@ -3,7 +3,6 @@
 
 package dev.infiltration.exchange.csv;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -14,11 +13,19 @@ import org.jspecify.annotations.Nullable;
 final class Row {
 
     private final int number;
+    private final Constants constants;
     private final List<Cell> cells = new ArrayList<>();
     private final Set<Level> levels = EnumSet.noneOf(Level.class);
 
-    Row(int number) {
+    /**
+     * Starts a row without cells.
+     *
+     * @param number    its number, from 1
+     * @param constants what it takes where it has no cell; no record stands for it on their account alone
+     */
+    Row(int number, Constants constants) {
         this.number = number;
+        this.constants = constants;
     }
 
     int number() {
@@ -38,24 +45,38 @@ final class Row {
         return levels.contains(level);
     }
 
-    /** {@return what an id's cell says, or nothing where there is none} */
+    /** {@return what its cell or the mapping says, or nothing}; what cannot be read is not nothing */
     String id(Field field) {
-        @Nullable Object id = value(field);
-        return id == null ? "" : id.toString();
+        @Nullable Cell cell = cell(field);
+        return cell == null ? "" : String.valueOf(cell.value() == null ? cell.text() : cell.value());
+    }
+
+    boolean isOwn(Field field) {
+        return cells.stream().anyMatch(cell -> cell.header().field().equals(field));
     }
 
     @Nullable
     Object value(Field field) {
-        return cells.stream()
-                .filter(cell -> cell.header().field().equals(field))
-                .map(Cell::value)
-                .findFirst()
-                .orElse(null);
+        @Nullable Cell cell = cell(field);
+        return cell == null ? null : cell.value();
     }
 
-    @Nullable
-    LocalDate date() {
-        return (LocalDate) value(Fields.DATE);
+    private @Nullable Cell cell(Field field) {
+        return cells.stream()
+                .filter(cell -> cell.header().field().equals(field))
+                .findFirst()
+                .orElseGet(() -> constants.of(field));
+    }
+
+    boolean hasPlace() {
+        return has(Level.SITE) || hasSurface();
+    }
+
+    boolean hasSurface() {
+        return has(Level.SURFACE)
+                || has(Level.LOCATION)
+                || (hasVisit() && !id(Fields.SURFACE_ID).isEmpty())
+                || (hasTest() && !id(Fields.LOCATION_ID).isEmpty());
     }
 
     boolean hasVisit() {
@@ -69,7 +90,7 @@ final class Row {
     /** {@return what tells the row's visit from others}: its id, or its surface and date where it has none */
     Object visit() {
         String id = id(Fields.VISIT_ID);
-        return id.isEmpty() ? List.of(id(Fields.SURFACE_ID), String.valueOf(date())) : id;
+        return id.isEmpty() ? List.of(id(Fields.SURFACE_ID), id(Fields.DATE)) : id;
     }
 
     /** {@return what tells the row's test from others of its visit}: its id, or its location where it has none */

@@ -8,7 +8,6 @@ import dev.infiltration.exchange.text.ByteOrderMark;
 import dev.infiltration.exchange.text.Found;
 import dev.infiltration.field.Problem;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +21,7 @@ final class RowReader {
     private final List<@Nullable Column> columns;
     private final List<Problem> problems;
     private final Set<Integer> bare = new HashSet<>();
-    private final List<Cell> constants = new ArrayList<>();
+    private final Constants constants = new Constants();
     private final Numbers numbers;
     private final TableMapping.DateOrder order;
 
@@ -40,22 +39,19 @@ final class RowReader {
         if (cell.isPresent() && cell.get().value() != null) {
             constants.add(cell.get());
         } else {
-            String found = Found.quoted(header) + " as " + Found.quoted(text);
             String expected = cell.map(Cell::expected).orElse("the name of a column, with its unit");
-            problems.add(new Problem(
-                    1, 1, "#row=1", "the mapping: found " + found + ", expected " + expected + "; it is left out"));
+            problems.add(Constants.problem(header, text, expected));
         }
     }
 
-    /** {@return values of the mapping that a row without its own takes, at row 1 and column 0} */
-    List<Cell> constants() {
+    Constants constants() {
         return constants;
     }
 
-    /** {@return the row, or empty when all of it is blank} */
+    /** {@return the row, or empty when all of it is blank or nobody knows what it speaks of} */
     Optional<Row> read(int number, String[] texts) {
         @Nullable LocalDate date = date(texts);
-        Row row = new Row(number);
+        Row row = new Row(number, constants);
         for (int at = 0; at < texts.length; at++) {
             String text = texts[at] == null ? "" : texts[at].strip();
             @Nullable Column column = at < columns.size() ? columns.get(at) : null;
@@ -65,7 +61,16 @@ final class RowReader {
                 reportBare(number, at, text);
             }
         }
-        return row.cells().isEmpty() ? Optional.empty() : Optional.of(row);
+        return row.cells().isEmpty() || isNameless(row) ? Optional.empty() : Optional.of(row);
+    }
+
+    /** {@return whether an id cannot be read, so that nobody knows what the row speaks of} */
+    private boolean isNameless(Row row) {
+        List<Cell> ids = row.cells().stream()
+                .filter(cell -> cell.header().field().isId() && cell.value() == null)
+                .toList();
+        ids.forEach(cell -> problems.add(cell.problem(cell.expected(), "the row is left out")));
+        return !ids.isEmpty();
     }
 
     /** A time of day needs the date, which may stand in a later column. */
@@ -76,7 +81,8 @@ final class RowReader {
                 return Moments.date(texts[at].strip(), new Cells.At(null, numbers, order, null));
             }
         }
-        return null;
+        @Nullable Cell constant = constants.of(Fields.DATE);
+        return constant == null ? null : (LocalDate) constant.value();
     }
 
     private Cell cell(int row, int at, Column column, String text, @Nullable LocalDate date) {

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 /** A book that grows by rows: each speaks of a run and of the records around it, which later rows may say again. */
 final class TableBook {
 
-    private final List<Cell> constants;
+    private final Constants constants;
     private final List<Problem> problems;
     private final Draft book = new Draft(FieldBook.class);
     private final Map<String, String> siteOfSurface = new HashMap<>();
@@ -26,7 +26,7 @@ final class TableBook {
      * @param constants what rows take that have no such cell
      * @param problems  takes what cannot stand
      */
-    TableBook(List<Cell> constants, List<Problem> problems) {
+    TableBook(Constants constants, List<Problem> problems) {
         this.constants = constants;
         this.problems = problems;
     }
@@ -49,13 +49,19 @@ final class TableBook {
     void add(Row row) {
         Map<Level, Draft> records = records(row);
         row.cells().forEach(cell -> put(cell, records));
-        for (Cell constant : constants) {
-            @Nullable Draft record = records.get(constant.level());
-            if (record != null
-                    && constant.value() != null
-                    && !constant.header().field().isId()) {
-                record.put(constant.header().path(), constant.value());
-            }
+        constants.cells().stream()
+                .filter(constant -> !constant.header().field().equals(Fields.RUN_NUMBER))
+                .forEach(constant -> putConstant(constant, records));
+    }
+
+    private void putConstant(Cell constant, Map<Level, Draft> records) {
+        @Nullable Draft record = records.get(constant.level());
+        if (record != null && constant.value() != null) {
+            record.put(constant.header().path(), constant.value());
+        } else if (constant.level() != Level.RUN && records.containsKey(Level.TEST) && constants.isNews(constant)) {
+            String name = constant.header().header();
+            String expected = "the id of its " + constant.level().entry() + " too";
+            problems.add(Constants.problem(name, constant.text(), expected));
         }
     }
 
@@ -80,11 +86,11 @@ final class TableBook {
 
     private Map<Level, Draft> records(Row row) {
         Map<Level, Draft> records = new EnumMap<>(Level.class);
-        if (row.has(Level.SITE) || row.has(Level.SURFACE) || row.has(Level.LOCATION)) {
+        if (row.hasPlace()) {
             placeRecords(row, records);
         }
         String ring = row.id(Fields.RING_ID);
-        if (!ring.isEmpty()) {
+        if (!ring.isEmpty() && (row.has(Level.RING) || row.hasTest())) {
             records.put(Level.RING, book.entry("rings", ring, Level.RING.type()));
         }
         if (row.hasVisit()) {
@@ -95,34 +101,22 @@ final class TableBook {
 
     private void placeRecords(Row row, Map<Level, Draft> records) {
         String surfaceId = row.id(Fields.SURFACE_ID);
-        String ownSite = idOf(row, Fields.SITE_ID);
-        String siteId = ownSite.isEmpty() ? siteOfSurface.getOrDefault(surfaceId, "") : ownSite;
+        String said = row.id(Fields.SITE_ID);
+        String siteId = row.isOwn(Fields.SITE_ID) ? said : siteOfSurface.getOrDefault(surfaceId, said);
         Draft site = book.entry("sites", siteId, Level.SITE.type());
         if (!siteId.isEmpty()) {
             site.put(List.of("id"), siteId);
         }
         records.put(Level.SITE, site);
-        if (row.has(Level.SURFACE) || row.has(Level.LOCATION)) {
+        if (row.hasSurface()) {
             siteOfSurface.putIfAbsent(surfaceId, siteId);
             Draft surface = site.entry("surfaces", surfaceId, Level.SURFACE.type());
             records.put(Level.SURFACE, surface);
             String location = row.id(Fields.LOCATION_ID);
-            if (!location.isEmpty()) {
+            if (!location.isEmpty() && (row.has(Level.LOCATION) || row.hasTest())) {
                 records.put(Level.LOCATION, surface.entry("locations", location, Level.LOCATION.type()));
             }
         }
-    }
-
-    /** A site that the mapping names stands for every row without one. */
-    private String idOf(Row row, Field field) {
-        String id = row.id(field);
-        return !id.isEmpty()
-                ? id
-                : constants.stream()
-                        .filter(constant -> constant.header().field().equals(field))
-                        .map(constant -> String.valueOf(constant.value()))
-                        .findFirst()
-                        .orElse("");
     }
 
     private void visitRecords(Row row, Map<Level, Draft> records) {

@@ -33,7 +33,7 @@ final class TableReading {
     TableReading(InputStream csv, TableMapping mapping) throws IOException {
         this.table = Table.read(Objects.requireNonNull(csv, "csv"));
         this.reader = head(mapping);
-        this.book = new TableBook(List.of(), problems);
+        this.book = new TableBook(new Constants(), problems);
     }
 
     /** {@return a reader of rows, or null when the table has no column that could be read} */

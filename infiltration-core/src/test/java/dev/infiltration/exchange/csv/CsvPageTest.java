@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.exchange.TableMappingJson;
 import dev.infiltration.field.ReadBook;
+import dev.infiltration.review.Review;
+import dev.infiltration.units.FieldUnit;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Files;
@@ -58,9 +60,21 @@ class CsvPageTest {
                         .map(run -> run.water().toString())
                         .toList()
                         .toString());
+        assertEquals("HQ-A", read.book().orElseThrow().visits().get(0).surface());
+        assertRates(Review.of(read));
         assertEquals(
                 read.book(),
                 RunsCsv.withDefaults().read(folder.resolve("new.csv")).book());
+    }
+
+    /** K of inch-pound units as C1701/C1701M has it (memory): 126 870 · 40.02 / (11.95² · 62.3) and so on, worked out apart from the library. */
+    private static void assertRates(Review review) {
+        double[] inchesPerHour = {570.7056, 555.8239, 644.9581};
+        assertEquals(inchesPerHour.length, review.runs().size());
+        for (int at = 0; at < inchesPerHour.length; at++) {
+            double rate = review.runs().get(at).outcome().rate().orElseThrow().in(FieldUnit.INCH_PER_HOUR);
+            assertEquals(inchesPerHour[at], rate, 1e-4);
+        }
     }
 
     @Test

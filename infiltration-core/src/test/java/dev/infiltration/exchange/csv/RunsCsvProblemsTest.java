@@ -168,4 +168,31 @@ class RunsCsvProblemsTest {
         ReadBook read = Csv.read(mapping, "location\nA1\n");
         assertEquals(List.of("1 1 #row=1", "1 1 #row=1"), Csv.places(read));
     }
+
+    @Test
+    void unreadableDateTakesTheVisitThatHasNoIdWithItAndNoOther() {
+        ReadBook read = Csv.read("""
+                site,surface,date,location,water [kg]
+                S,X,2026-06-31,A,18.00
+                S,X,,B,18.00
+                S,X,2026-06-30,A,18.00
+                S,X,2026-06-31,C,18.00
+                """);
+        assertEquals(List.of("2 3 #cell=2,3", "5 3 #cell=5,3"), Csv.places(read));
+        assertEquals(
+                List.of("B", "A"),
+                read.book().orElseThrow().visits().stream()
+                        .map(visit -> visit.tests().get(0).location())
+                        .toList());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"site", "surface", "visit", "location", "ring", "test"})
+    void rowWhoseIdCannotBeReadIsLeftOut(String id) {
+        String table = id + ",run,water [kg]\nsp\u00E4t,1,18.00\nA1,1,18.02\n";
+        ReadBook read = Csv.read(table, java.nio.charset.StandardCharsets.ISO_8859_1);
+        assertEquals(List.of("2 1 #cell=2,1"), Csv.places(read));
+        assertTrue(read.problems().get(0).message().endsWith("; the row is left out"));
+        assertEquals(1, tests(read));
+    }
 }
