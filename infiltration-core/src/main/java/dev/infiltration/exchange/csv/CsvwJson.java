@@ -27,7 +27,7 @@ final class CsvwJson {
         json.writeStringProperty(
                 "dc:description",
                 "Surface infiltration tests, a row a run. An apostrophe before a text that a spreadsheet would run as a"
-                        + " formula is no part of it.");
+                        + " formula is no part of it. A value that holds a semicolon stands in quotes, those in it doubled.");
         json.writeObjectPropertyStart("dialect");
         json.writeStringProperty("delimiter", String.valueOf(dialect.separator()));
         json.writeStringProperty("encoding", "utf-8");

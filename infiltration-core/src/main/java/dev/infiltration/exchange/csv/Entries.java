@@ -7,41 +7,48 @@ import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.CrewMember;
 import dev.infiltration.field.Event;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** People and events, several of which share a cell: {@code MV (technician); JD}, {@code leak 9:13:00 (tape lifted)}. */
 final class Entries {
 
-    private static final Pattern NOTED = Pattern.compile("([^()]*?)\\s*(?:\\((.*)\\))?");
-
     private static final Cells.Cell KIND = Cells.of(Event.Kind.class);
 
     private Entries() {}
 
+    /** What stands before parentheses that end a text, and within them. */
+    private record Noted(String text, @Nullable String note) {
+
+        static Noted of(String text, int from) {
+            int open = text.indexOf('(', from);
+            return open < 0 || !text.endsWith(")")
+                    ? new Noted(text, null)
+                    : new Noted(text.substring(0, open).strip(), text.substring(open + 1, text.length() - 1));
+        }
+    }
+
     static Object crew(String text, Cells.At place) {
-        Matcher parts = NOTED.matcher(text);
-        return parts.matches()
-                ? new CrewMember(parts.group(1).isEmpty() ? null : parts.group(1), parts.group(2), Map.of())
-                : new CrewMember(text, null, Map.of());
+        int quoted = Quotes.end(text, 0);
+        Noted noted = Noted.of(text, quoted);
+        boolean isQuoted = quoted > 0 && quoted == noted.text().length();
+        String initials = isQuoted ? Quotes.within(noted.text()) : noted.text();
+        return new CrewMember(initials.isEmpty() && !isQuoted ? null : initials, noted.note(), Map.of());
     }
 
     static @Nullable Object event(String text, Cells.At place) {
-        Matcher parts = NOTED.matcher(text);
-        if (!parts.matches()) {
-            return null;
-        }
-        String[] kindAndTime = parts.group(1).split(" ", 2);
+        Noted noted = Noted.of(text, 0);
+        String[] kindAndTime = noted.text().split(" ", 2);
         @Nullable Object kind = KIND.parse(kindAndTime[0], place);
         @Nullable ClockTime at = kindAndTime.length == 1 ? null : Moments.time(kindAndTime[1].strip(), place);
         boolean isReadable = kind != null && (at != null || kindAndTime.length == 1);
-        return isReadable ? new Event(at, (Event.Kind) kind, parts.group(2), Map.of()) : null;
+        return isReadable ? new Event(at, (Event.Kind) kind, noted.note(), Map.of()) : null;
     }
 
     static String text(Object entry) {
         if (entry instanceof CrewMember member) {
-            return (orNothing("", member.initials(), "") + orNothing(" (", member.role(), ")")).strip();
+            String initials = member.initials() == null ? "" : Quotes.whole(member.initials(), "(");
+            String role = orNothing("(", member.role(), ")");
+            return initials + (initials.isEmpty() || role.isEmpty() ? "" : " ") + role;
         }
         Event event = (Event) entry;
         return event.kind() == null

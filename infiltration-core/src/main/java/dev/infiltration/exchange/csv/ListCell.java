@@ -6,11 +6,10 @@ package dev.infiltration.exchange.csv;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Several values in a cell, with semicolons between them.
+ * Several values in a cell, with semicolons between them; in quotes those that would be taken apart or be stripped.
  *
  * @param element how each is read and written
  */
@@ -34,10 +33,24 @@ record ListCell(Cells.Cell element) implements Cells.Cell {
     }
 
     private static List<String> parts(String text) {
-        return Stream.of(text.split(SEPARATOR, -1))
-                .map(String::strip)
-                .filter(part -> !part.isEmpty())
-                .toList();
+        List<String> parts = new ArrayList<>();
+        for (int at = 0; at < text.length(); ) {
+            int start = Quotes.afterBlanks(text, at);
+            int quoted = Quotes.end(text, start);
+            int end = Quotes.afterBlanks(text, quoted);
+            boolean isQuoted = quoted > start && (end == text.length() || text.startsWith(SEPARATOR, end));
+            if (!isQuoted) {
+                int separator = text.indexOf(SEPARATOR, at);
+                end = separator < 0 ? text.length() : separator;
+            }
+            parts.add(
+                    isQuoted
+                            ? Quotes.within(text.substring(start, quoted))
+                            : text.substring(at, end).strip());
+            at = end + 1;
+        }
+        parts.removeIf(String::isEmpty);
+        return parts;
     }
 
     @Override
@@ -50,7 +63,8 @@ record ListCell(Cells.Cell element) implements Cells.Cell {
         return ((List<?>) value)
                 .stream()
                         .map(element::text)
-                        .filter(text -> !text.isBlank())
+                        .filter(text -> !text.isEmpty())
+                        .map(text -> Quotes.whole(text, SEPARATOR))
                         .collect(Collectors.joining(SEPARATOR + " "));
     }
 

@@ -18,13 +18,12 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import tools.jackson.core.exc.JacksonIOException;
-import tools.jackson.databind.SequenceWriter;
 
 /**
  * Field books as tables of runs: CSV (RFC 4180), a row a run, units in the headers.
@@ -124,15 +123,17 @@ public final class RunsCsv {
      */
     public void writeParts(Iterable<FieldBook> parts, Writer target) throws IOException {
         List<Column> columns = columns(parts);
-        try (SequenceWriter rows = Table.writer(target, dialect.separator())) {
-            rows.write(columns.stream().map(Column::header).toList());
-            for (FieldBook part : parts) {
-                new BookRows(part).rows().forEachOrdered(row -> rows.write(cells(row, columns)));
+        target.write(line(columns.stream().map(Column::header)));
+        for (FieldBook part : parts) {
+            for (WrittenRow row : (Iterable<WrittenRow>) new BookRows(part).rows()::iterator) {
+                target.write(line(columns.stream().map(column -> cell(row, column))));
             }
-        } catch (JacksonIOException failed) {
-            throw failed.getCause();
         }
         target.flush();
+    }
+
+    private String line(Stream<String> cells) {
+        return cells.collect(Collectors.joining(String.valueOf(dialect.separator()), "", "\r\n"));
     }
 
     private static List<Column> columns(Iterable<FieldBook> parts) {
@@ -141,18 +142,12 @@ public final class RunsCsv {
         return columns.sorted();
     }
 
-    private List<String> cells(WrittenRow row, List<Column> columns) {
-        List<String> cells = new ArrayList<>(columns.size());
-        columns.forEach(column -> cells.add(cell(row, column)));
-        return cells;
-    }
-
     private String cell(WrittenRow row, Column column) {
         @Nullable Object value = row.value(column.field(), column.path());
         boolean isOfOtherUnit = value != null
                 && column.unit() != null
                 && AmountCell.reading(value).unit() != column.unit();
-        return value == null || isOfOtherUnit ? "" : dialect.text(column, value);
+        return value == null || isOfOtherUnit ? "" : dialect.cell(column, value);
     }
 
     /**

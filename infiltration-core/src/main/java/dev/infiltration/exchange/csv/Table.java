@@ -8,27 +8,19 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
-import java.io.Writer;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
-import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.core.exc.JacksonIOException;
 import tools.jackson.databind.MappingIterator;
-import tools.jackson.databind.SequenceWriter;
 import tools.jackson.dataformat.csv.CsvMapper;
 import tools.jackson.dataformat.csv.CsvReadFeature;
 import tools.jackson.dataformat.csv.CsvSchema;
-import tools.jackson.dataformat.csv.CsvWriteFeature;
 
 /** Rows of cells after RFC 4180, whatever is in them. */
 final class Table implements AutoCloseable {
 
-    private static final CsvMapper CSV = CsvMapper.builder()
-            .enable(CsvReadFeature.WRAP_AS_ARRAY)
-            .enable(CsvWriteFeature.STRICT_CHECK_FOR_QUOTING)
-            .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
-            .build();
-    private static final CsvSchema WRITTEN = CsvSchema.emptySchema().withLineSeparator("\r\n");
+    private static final CsvMapper CSV =
+            CsvMapper.builder().enable(CsvReadFeature.WRAP_AS_ARRAY).build();
 
     /** As far as the header is looked at for what parts the cells. */
     private static final int HEAD = 1 << 16;
@@ -103,10 +95,5 @@ final class Table implements AutoCloseable {
     @Override
     public void close() {
         rows.close();
-    }
-
-    /** {@return a writer of rows that leaves the target open} */
-    static SequenceWriter writer(Writer target, char separator) {
-        return CSV.writer(WRITTEN.withColumnSeparator(separator)).writeValues(target);
     }
 }

@@ -4,6 +4,7 @@
 package dev.infiltration.exchange.csv;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.field.FieldBook;
@@ -13,6 +14,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -20,6 +22,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -36,8 +39,8 @@ class FormulasTest {
                 "+1",
                 "-2+3",
                 "@SUM(A1)",
-                "\t=1",
-                "\r=1",
+                "\ta",
+                "\ra",
                 " =1",
                 "\uFF1D1",
                 "\uFF0B1",
@@ -56,16 +59,64 @@ class FormulasTest {
         assertEquals(text, Formulas.read(text));
     }
 
+    /** The parts that a text falls into where another character parts the cells than in the file. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+            a;=1+1           | a;'=1+1
+            a; =1+1          | a;' =1+1
+            a,-1;+2          | a,'-1;'+2
+            a;"=1+1          | a;'"=1+1
+            a;'=1+1          | a;''=1+1
+            a; b - c; O'Hara | a; b - c; O'Hara
+            """)
+    void partThatWouldRunGetsAnApostrophe(String text, String cell) {
+        assertEquals(cell, Formulas.defused(text));
+        assertEquals(text, Formulas.read(cell));
+        String lines = text.replace(';', '\n');
+        assertEquals(cell.replace(';', '\n'), Formulas.defused(lines));
+        assertEquals(lines, Formulas.read(Formulas.defused(lines)));
+    }
+
     @Provide
     Arbitrary<String> texts() {
-        return Arbitraries.strings().withChars("='+-@ \ta\uFF1D").ofMaxLength(6);
+        return Arbitraries.strings().withChars("='+-@ \ta\uFF1D;,\"\n\r\u00A0").ofMaxLength(8);
     }
 
     @Property(tries = 1000, seed = "20260603")
     void whatIsDefusedReadsBackAndDoesNotRun(@ForAll("texts") String text) {
         String cell = Formulas.defused(text);
         assertEquals(text, Formulas.read(cell));
-        assertTrue(cell.isBlank() || "=+-@\t\uFF1D".indexOf(cell.strip().charAt(0)) < 0, cell);
+        for (String part : cell.split("[;,\t\n\r]", -1)) {
+            String bare = part.replace('"', ' ').strip();
+            assertTrue(bare.isEmpty() || "=+-@\uFF1D".indexOf(bare.charAt(0)) < 0, cell);
+        }
+    }
+
+    /** Whichever character a spreadsheet takes for what parts the cells, and wherever it takes quotes for such. */
+    @Property(tries = 500, seed = "20260603")
+    void noPartOfATableRuns(@ForAll("texts") String text) throws IOException {
+        LocationTest test = LocationTest.of(text, text, null).withNote(text).withPhotos(List.of(text, text));
+        FieldBook book =
+                FieldBook.of().withVisits(List.of(Visit.of(text, null, null).withTests(List.of(test))));
+        for (RunsCsv csv :
+                List.of(RunsCsv.withDefaults(), RunsCsv.withDefaults().withDecimalComma())) {
+            String table = new String(RunsCsvRoundTripTest.written(csv, book), StandardCharsets.UTF_8);
+            assertFalse(
+                    Pattern.compile("(^|[;,\t\n\r])[\"\\h]*[=+@\uFF1D-]")
+                            .matcher(table)
+                            .find(),
+                    table);
+        }
+    }
+
+    @Test
+    void cellWithASeparatorOfAnySpreadsheetStandsInQuotes() throws IOException {
+        LocationTest test = LocationTest.of(null, "A1", null).withNote("a;b");
+        LocationTest other = LocationTest.of(null, "A2", null).withNote("a\tb");
+        FieldBook book =
+                FieldBook.of().withVisits(List.of(Visit.of("V1", null, null).withTests(List.of(test, other))));
+        String table = new String(RunsCsvRoundTripTest.written(RunsCsv.withDefaults(), book), StandardCharsets.UTF_8);
+        assertTrue(table.contains(",\"a;b\",") && table.contains(",\"a\tb\","), table);
     }
 
     @Test

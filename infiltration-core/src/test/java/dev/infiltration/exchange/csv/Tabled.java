@@ -118,7 +118,7 @@ final class Tabled {
     }
 
     private static String text(String text) {
-        String plain = text.replaceAll("[;()\\p{Cs}\\p{Cc}]", "").strip();
+        String plain = text.replaceAll("[\\p{Cs}\\p{Cc}&&[^\t\n\r]]", "").strip();
         return plain.isEmpty() ? null : plain;
     }
 
