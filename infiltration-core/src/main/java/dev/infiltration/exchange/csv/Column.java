@@ -23,14 +23,14 @@ record Column(Field field, int index, @Nullable FieldUnit<?> unit) {
     private static final Pattern HEADER = Pattern.compile("(.*?)\\s*(?:\\[(.*)]|\\((.*)\\))?\\s*:?", Pattern.DOTALL);
     private static final Pattern NUMBER = Pattern.compile("\\b([1-9][0-9]?)\\b");
 
-    /** What a header says where each cell is as a watch shows it. */
-    private static final List<String> WATCH =
-            List.of("min:s", "m:s", "m:ss", "mm:ss", "h:min:s", "h:mm:ss", "hh:mm:ss");
+    /** What a header says where each cell is as a watch shows it: {@code m:ss.s}, {@code h:mm:ss}. */
+    private static final Pattern WATCH =
+            Pattern.compile("(?:hh?:)?m(?:m|in)?:s(?:s|ec)?(?:[.,][s0]+)?", Pattern.CASE_INSENSITIVE);
 
     /** {@return the column of a header; empty when none is called so, or none of that unit} */
     static Optional<Column> of(String header) {
         Matcher parts = HEADER.matcher(header.strip());
-        return parts.matches() ? of(parts.group(1), unit(parts)) : Optional.empty();
+        return parts.matches() ? of(HeaderWords.of(parts.group(1)), unit(parts)) : Optional.empty();
     }
 
     private static @Nullable String unit(Matcher parts) {
@@ -49,7 +49,7 @@ record Column(Field field, int index, @Nullable FieldUnit<?> unit) {
     }
 
     private static Optional<Column> of(Field field, int index, String unit) {
-        if (WATCH.contains(unit) && field.cell().units().contains(FieldUnit.SECOND)) {
+        if (WATCH.matcher(unit).matches() && field.cell().units().contains(FieldUnit.SECOND)) {
             return Optional.of(new Column(field, index, null));
         }
         return FieldUnit.parse(unit)

@@ -15,7 +15,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -65,13 +64,13 @@ final class Fields {
                             Field.of("purpose", VISIT, "purpose", "reason"),
                             Field.of("campaign", VISIT, "campaign"),
                             Field.of("requested locations", VISIT, "requestedLocations"),
-                            Field.of("crew", VISIT, "crew", "technician", "tested by", "initials"),
+                            Field.of("crew", VISIT, "crew", "technician", "tested by", "inspector", "initials"),
                             Field.of("instruments", VISIT, "instruments"),
                             Field.of("swept", VISIT, "swept", "broomed"),
                             Field.of("standing water", VISIT, "standingWater"),
                             Field.of("potable water", VISIT, "potableWater"),
                             Field.of("weather", VISIT, "weather.description"),
-                            Field.of("air temperature", VISIT, "weather.air", "air temp"),
+                            Field.of("air temperature", VISIT, "weather.air"),
                             Field.of("weather source", VISIT, "weather.source"),
                             Field.of("last rain end", VISIT, "weather.lastRainEnd", "end of last rain"),
                             Field.of("no rain since", VISIT, "weather.noRainSince"),
@@ -97,10 +96,10 @@ final class Fields {
                             Field.of("ring offset y", TEST, "ringOffset.y"),
                             Field.of("ring turn", TEST, "ringOffset.turn"),
                             Field.of("surface temperature", TEST, "surfaceTemperature", "pavement temperature"),
-                            Field.of("water temperature", TEST, "waterTemperature", "water temp"),
+                            Field.of("water temperature", TEST, "waterTemperature"),
                             Field.of("clear spacing", TEST, "clearSpacing", "spacing"),
-                            Field.of("photos", TEST, "photos"),
-                            Field.of("note", TEST, "note", "notes", "remarks", "comments")),
+                            Field.of("photos", TEST, "photos", "photo", "photo number"),
+                            Field.of("note", TEST, "note", "notes", "remark", "remarks", "comment", "comments")),
                     pouring("prewet ", TEST, "preWet."),
                     List.of(RUN_NUMBER),
                     pouring("", RUN, ""))
@@ -125,6 +124,7 @@ final class Fields {
                                 "weight",
                                 "mass of water",
                                 "weight of water",
+                                "mass of infiltrated water",
                                 "water mass",
                                 "water weight",
                                 "water volume",
@@ -162,22 +162,18 @@ final class Fields {
 
     /** No spelling stands for two. */
     private static void add(Map<String, Field> fields, String name, Field field) {
-        if (fields.put(name, field) != null) {
+        String words = HeaderWords.of(name.replace('#', '1')).replace('1', '#');
+        if (fields.put(words, field) != null) {
             throw new IllegalStateException("two columns are called " + name);
         }
     }
 
     /**
-     * {@return the field of a header without its unit, a number in it written as {@code #}; or null}
+     * {@return the field of a header without its unit, or null}
      *
-     * @param header in any case; blanks, points, hyphens and underscores count alike
+     * @param words the {@linkplain HeaderWords words} of the header, a number in it written as {@code #}
      */
-    static @Nullable Field find(String header) {
-        String name = header.toLowerCase(Locale.ROOT)
-                .replaceAll("[\\s._-]+", " ")
-                .replace("pre wet", "prewet")
-                .replace("prewetting", "prewet")
-                .strip();
-        return BY_NAME.get(name);
+    static @Nullable Field find(String words) {
+        return BY_NAME.get(words);
     }
 }

@@ -108,31 +108,6 @@ class RunsCsvTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            Pre-Wet Time (s)     | prewet time [s]
-            Prewetting Time [s]  | prewet time [s]
-            Date of Test         | date
-            Test Location        | location
-            Elapsed Time (sec)   | time [s]
-            Inside Diameter (in) | ring diameter [in]
-            Pour 2 Before [kg]   | pour 2 before [kg]
-            Surface Temperature (°F) | surface temperature [F]
-            Area [sq ft]         | surface area [ft2]
-            """)
-    void spellingStandsForAColumn(String spelling, String header) {
-        assertEquals(header, Column.of(spelling).orElseThrow().header());
-    }
-
-    @Test
-    void everyColumnIsReadByTheNameItIsWrittenUnder() {
-        for (Field field : Fields.ALL) {
-            List<dev.infiltration.units.FieldUnit<?>> units = field.cell().units();
-            Column column = new Column(field, field.isNumbered() ? 9 : 0, units.isEmpty() ? null : units.get(0));
-            assertEquals(column, Column.of(column.header()).orElseThrow());
-        }
-    }
-
-    @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
             141.7      | 141.7
             2:21.7     | 141.7
             2:21,7     | 141.7
