@@ -51,8 +51,13 @@ final class Row {
         return cell == null ? "" : String.valueOf(cell.value() == null ? cell.text() : cell.value());
     }
 
-    boolean isOwn(Field field) {
-        return cells.stream().anyMatch(cell -> cell.header().field().equals(field));
+    /** {@return the row's own cell, not what the mapping says} */
+    @Nullable
+    Cell own(Field field) {
+        return cells.stream()
+                .filter(cell -> cell.header().field().equals(field))
+                .findFirst()
+                .orElse(null);
     }
 
     @Nullable
@@ -62,10 +67,8 @@ final class Row {
     }
 
     private @Nullable Cell cell(Field field) {
-        return cells.stream()
-                .filter(cell -> cell.header().field().equals(field))
-                .findFirst()
-                .orElseGet(() -> constants.of(field));
+        @Nullable Cell own = own(field);
+        return own == null ? constants.of(field) : own;
     }
 
     boolean hasPlace() {

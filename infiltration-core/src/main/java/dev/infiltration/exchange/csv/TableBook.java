@@ -78,10 +78,13 @@ final class TableBook {
         } else {
             Object kept = record.put(cell.header().path(), cell.value());
             if (!kept.equals(cell.value())) {
-                String earlier = "what stands for this " + cell.level().entry() + " before it: " + kept;
-                problems.add(cell.problem(earlier, "it is left out"));
+                problems.add(cell.problem(earlier(cell.level(), kept), "it is left out"));
             }
         }
+    }
+
+    private static String earlier(Level level, Object kept) {
+        return "what stands for this " + level.entry() + " before it: " + kept;
     }
 
     private Map<Level, Draft> records(Row row) {
@@ -102,7 +105,7 @@ final class TableBook {
     private void placeRecords(Row row, Map<Level, Draft> records) {
         String surfaceId = row.id(Fields.SURFACE_ID);
         String said = row.id(Fields.SITE_ID);
-        String siteId = row.isOwn(Fields.SITE_ID) ? said : siteOfSurface.getOrDefault(surfaceId, said);
+        String siteId = row.own(Fields.SITE_ID) != null ? said : siteOfSurface.getOrDefault(surfaceId, said);
         Draft site = book.entry("sites", siteId, Level.SITE.type());
         if (!siteId.isEmpty()) {
             site.put(List.of("id"), siteId);
@@ -122,20 +125,17 @@ final class TableBook {
     private void visitRecords(Row row, Map<Level, Draft> records) {
         Draft visit = book.entry("visits", row.visit(), Level.VISIT.type());
         records.put(Level.VISIT, visit);
-        String surface = row.id(Fields.SURFACE_ID);
-        if (!surface.isEmpty()) {
-            visit.put(List.of("surface"), surface);
-        }
         if (row.hasTest()) {
             testRecords(row, visit, records);
         }
+        refer(Level.VISIT, Fields.SURFACE_ID, row, records);
     }
 
     private void testRecords(Row row, Draft visit, Map<Level, Draft> records) {
         TestRows rows = testRows(row, visit);
         records.put(Level.TEST, rows.test);
-        put(rows.test, "location", row.id(Fields.LOCATION_ID));
-        put(rows.test, "ring", row.id(Fields.RING_ID));
+        refer(Level.TEST, Fields.LOCATION_ID, row, records);
+        refer(Level.TEST, Fields.RING_ID, row, records);
         if (row.has(Level.RUN)) {
             rows.lastRun = number(row, rows);
             int next = rows.test.size("runs");
@@ -143,9 +143,21 @@ final class TableBook {
         }
     }
 
-    private static void put(Draft record, String member, String text) {
-        if (!text.isEmpty()) {
-            record.put(List.of(member), text);
+    /** Has a visit name its surface, or a test its location or ring; a test that the row places elsewhere is left out. */
+    private void refer(Level from, Field to, Row row, Map<Level, Draft> records) {
+        String id = row.id(to);
+        @Nullable Draft record = records.get(from);
+        if (id.isEmpty() || record == null) {
+            return;
+        }
+        Object kept = record.put(List.of(to.name()), id);
+        @Nullable Cell own = row.own(to);
+        if (own != null && !kept.equals(id)) {
+            @Nullable Draft test = records.get(Level.TEST);
+            if (test != null) {
+                test.leaveOut();
+            }
+            problems.add(own.problem(earlier(from, kept), test == null ? "it is left out" : "the test is left out"));
         }
     }
 

@@ -195,4 +195,19 @@ class RunsCsvProblemsTest {
         assertTrue(read.problems().get(0).message().endsWith("; the row is left out"));
         assertEquals(1, tests(read));
     }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            HQ-A, V1, T1, A1, R1 | HQ-B, V1, T2, A1, R1 | 1 | V1 | this visit before it: HQ-A
+            HQ-A, V1, T1, A1, R1 | HQ-A, V1, T1, A2, R1 | 4 | -- | this test before it: A1
+            HQ-A, V1, T1, A1, R1 | HQ-A, V1, T1, A1, R2 | 5 | -- | this test before it: R1
+            """)
+    void testThatAnotherRowPlacesElsewhereIsLeftOut(
+            String one, String other, int column, String left, String expected) {
+        ReadBook read = Csv.read("surface,visit,test,location,ring,run\n" + one + ",1\n" + other + ",2\n");
+        assertEquals(List.of("3 " + column + " #cell=3," + column), Csv.places(read));
+        String message = read.problems().get(0).message();
+        assertTrue(message.contains(expected) && message.endsWith("; the test is left out"), message);
+        assertEquals(left.equals("--") ? 0 : 1, tests(read));
+    }
 }
