@@ -10,13 +10,14 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** What the command was asked for. */
 final class Arguments {
 
     static final String USAGE = "usage: season [BOOK.json|BOOK.jsonl|BOOK.csv|-] [--json] [--strict] [--today DATE]"
-            + " [--method FILE]... [--criterion FILE]... [--out DIR]\n       season --reference FILE [--json] [--strict]\n       "
+            + " [--method FILE]... [--criterion FILE]... [--mapping FILE] [--out DIR]\n       season --reference FILE [--json] [--strict]\n       "
             + PlanOptions.USAGE;
 
     private @Nullable String book;
@@ -26,6 +27,7 @@ final class Arguments {
     private @Nullable LocalDate today;
     private final List<Path> methods = new ArrayList<>();
     private final List<Path> criteria = new ArrayList<>();
+    private @Nullable Path mapping;
     private @Nullable Path out;
     private @Nullable Path reference;
 
@@ -53,6 +55,9 @@ final class Arguments {
         if (arguments.reference != null && arguments.isReview()) {
             throw new UsageException("--reference goes with --json and --strict alone");
         }
+        if (arguments.mapping != null && !arguments.isTable()) {
+            throw new UsageException("--mapping goes with a table of runs: BOOK.csv");
+        }
         return arguments;
     }
 
@@ -64,6 +69,7 @@ final class Arguments {
             case "--today" -> today = date(value(word, rest));
             case "--method" -> methods.add(path(value(word, rest)));
             case "--criterion" -> criteria.add(path(value(word, rest)));
+            case "--mapping" -> mapping = path(value(word, rest));
             case "--out" -> out = path(value(word, rest));
             case "--reference" -> reference = path(value(word, rest));
             case "--plan", "--expected", "--set-up", "--zones", "--seed" -> plan.take(word, value(word, rest));
@@ -72,7 +78,7 @@ final class Arguments {
     }
 
     private boolean isReview() {
-        boolean hasFiles = !methods.isEmpty() || !criteria.isEmpty();
+        boolean hasFiles = !methods.isEmpty() || !criteria.isEmpty() || mapping != null;
         return book != null || today != null || out != null || hasFiles || plan.isAskedFor();
     }
 
@@ -113,6 +119,17 @@ final class Arguments {
     @Nullable
     String book() {
         return book;
+    }
+
+    /** Whether the book is a table of runs. */
+    boolean isTable() {
+        return book != null && book.toLowerCase(Locale.ROOT).endsWith(".csv");
+    }
+
+    /** What the headers of the table stand for; null without a mapping. */
+    @Nullable
+    Path mapping() {
+        return mapping;
     }
 
     boolean json() {

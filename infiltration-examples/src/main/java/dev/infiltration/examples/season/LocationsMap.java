@@ -7,7 +7,6 @@ import dev.infiltration.exchange.geojson.ReviewGeoJson;
 import dev.infiltration.review.Review;
 import java.io.IOException;
 import java.io.Writer;
-import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Locations and surfaces with their latest rates, for a map. */
@@ -16,7 +15,7 @@ final class LocationsMap {
     private LocationsMap() {}
 
     static void writeTo(Path folder, Review review) throws IOException {
-        try (Writer map = Files.newBufferedWriter(folder.resolve("locations.geojson"))) {
+        try (Writer map = TextFile.writer(folder.resolve("locations.geojson"))) {
             ReviewGeoJson.write(review, map);
         }
     }

@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
 /** What a plan was asked for. */
 final class PlanOptions {
 
-    static final String USAGE = "season [BOOK.json|BOOK.jsonl|-] --plan SURFACE [--expected RATE[,RATE,RATE]]"
-            + " [--set-up MINUTES] [--zones FILE] [--seed NUMBER] [--json] [--today DATE] [--method FILE]... [--out DIR]";
+    static final String USAGE = "season [BOOK.json|BOOK.jsonl|BOOK.csv|-] --plan SURFACE [--expected RATE[,RATE,RATE]]"
+            + " [--set-up MINUTES] [--zones FILE] [--seed NUMBER] [--json] [--today DATE] [--method FILE]... [--mapping FILE] [--out DIR]";
 
     private static final long SEED = 1;
     private static final long LONGEST_MINUTES = 24 * 60;

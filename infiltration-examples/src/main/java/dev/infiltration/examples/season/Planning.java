@@ -62,16 +62,16 @@ final class Planning {
 
     void writeTo(Path folder) throws IOException {
         Files.createDirectories(folder);
-        try (Writer text = Files.newBufferedWriter(folder.resolve("plan.txt"))) {
+        try (Writer text = TextFile.writer(folder.resolve("plan.txt"))) {
             write(false, text);
         }
-        try (Writer text = Files.newBufferedWriter(folder.resolve("plan.json"))) {
+        try (Writer text = TextFile.writer(folder.resolve("plan.json"))) {
             write(true, text);
         }
         JointsInRing joints = plan.joints().orElse(null);
         if (joints != null) {
             Reading<Length> slip = Reading.of("10", FieldUnit.MILLIMETRE);
-            Files.writeString(
+            TextFile.write(
                     folder.resolve("ring.svg"),
                     joints.drawing(joints.best(slip).get(0).offset()));
         }

@@ -8,7 +8,6 @@ import dev.infiltration.exchange.CriterionJson;
 import dev.infiltration.exchange.FieldBookJson;
 import dev.infiltration.exchange.MethodJson;
 import dev.infiltration.exchange.ReviewJson;
-import dev.infiltration.exchange.csv.RunsCsv;
 import dev.infiltration.field.Problem;
 import dev.infiltration.field.ReadBook;
 import dev.infiltration.method.Methods;
@@ -85,8 +84,15 @@ public final class Season {
         return FAILED;
     }
 
+    /** Says what is no failure, and is nothing to be silent of. */
+    private void note(String message) {
+        if (!message.isEmpty()) {
+            err.println("season: " + message);
+        }
+    }
+
     private int review(Arguments arguments) throws IOException {
-        ReadBook read = read(arguments.book());
+        ReadBook read = read(arguments);
         if (read.book().isEmpty()) {
             for (Problem problem : read.problems()) {
                 fail("nothing readable: line " + problem.line() + ", column " + problem.column() + ": "
@@ -102,7 +108,7 @@ public final class Season {
         }
         if (arguments.out() != null) {
             writeTo(arguments.out(), review);
-            SeasonFiles.write(arguments.out(), review, asOf(arguments));
+            note(SeasonFiles.write(arguments.out(), review, asOf(arguments)));
         }
         print(writer -> write(review, arguments.json(), writer));
         boolean isClean =
@@ -149,7 +155,8 @@ public final class Season {
         return all;
     }
 
-    private ReadBook read(@Nullable String book) throws IOException {
+    private ReadBook read(Arguments arguments) throws IOException {
+        @Nullable String book = arguments.book();
         FieldBookJson json = FieldBookJson.withDefaults();
         if ("-".equals(book)) {
             try (InputStream input = watched(in)) {
@@ -159,8 +166,8 @@ public final class Season {
         Path file = Path.of(book == null ? System.getProperty("season.demo", DEMO) : book);
         String name = file.toString().toLowerCase(Locale.ROOT);
         try (InputStream input = watched(Files.newInputStream(file))) {
-            if (name.endsWith(".csv")) {
-                return RunsCsv.withDefaults().read(input);
+            if (arguments.isTable()) {
+                return RunsTable.read(input, arguments.mapping());
             }
             return name.endsWith(".jsonl") ? json.readLines(input) : json.read(input);
         }
@@ -171,15 +178,15 @@ public final class Season {
         return Boolean.getBoolean("season.terminal") ? new Progress(input, err) : input;
     }
 
-    private static void writeTo(Path folder, Review review) throws IOException {
+    private void writeTo(Path folder, Review review) throws IOException {
         Files.createDirectories(folder);
-        try (Writer text = Files.newBufferedWriter(folder.resolve("review.txt"))) {
+        try (Writer text = TextFile.writer(folder.resolve("review.txt"))) {
             write(review, false, text);
         }
-        try (Writer text = Files.newBufferedWriter(folder.resolve("review.json"))) {
+        try (Writer text = TextFile.writer(folder.resolve("review.json"))) {
             write(review, true, text);
         }
-        RunsTable.writeTo(folder, review.book());
+        note(RunsTable.writeTo(folder, review.book()));
         LocationsMap.writeTo(folder, review);
     }
 

@@ -13,21 +13,32 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The pages, forms and drawings of a season, as files in a folder. */
 final class SeasonFiles {
 
     private static final String VISITS = "visits";
+    private static final String FORMS = "forms";
+    private static final String PLOTS = "plots";
+    private static final int NAMED = 3;
 
     private final Path folder;
     private final Plots plots = new SvgPlots();
+    private final Set<Path> written = new HashSet<>();
 
     private SeasonFiles(Path folder) {
         this.folder = folder;
     }
 
-    static void write(Path folder, Review review, LocalDate asOf) throws IOException {
+    /** {@return what else lies in the folders of the season, in words; nothing when nothing does} */
+    static String write(Path folder, Review review, LocalDate asOf) throws IOException {
         SeasonFiles files = new SeasonFiles(folder);
         SeasonPage page = SeasonPage.of(review, asOf).linkedTo(VISITS);
         files.write(folder.resolve("season.html"), page.withPlots(files.plots).html());
@@ -36,8 +47,36 @@ final class SeasonFiles {
             files.write(report);
         }
         for (FieldForm form : FieldForm.all(review)) {
-            files.write(files.in("forms").resolve(form.name() + ".html"), form.html());
+            files.write(files.in(FORMS).resolve(form.name() + ".html"), form.html());
         }
+        return files.others();
+    }
+
+    /** Files of an earlier run, or somebody's own: nobody but the user can tell which are of use. */
+    private String others() throws IOException {
+        List<String> names = new ArrayList<>();
+        for (String part : List.of(VISITS, FORMS, PLOTS)) {
+            if (Files.isDirectory(folder.resolve(part))) {
+                try (Stream<Path> files = Files.list(folder.resolve(part))) {
+                    files.filter(file -> Files.isRegularFile(file) && !written.contains(file))
+                            .map(file -> shown(folder.relativize(file)))
+                            .sorted()
+                            .forEach(names::add);
+                }
+            }
+        }
+        return names.isEmpty()
+                ? ""
+                : folder + " holds files that are not of this season, left as they are" + some(names);
+    }
+
+    private static String some(List<String> names) {
+        String more = names.size() > NAMED ? " and " + (names.size() - NAMED) + " more" : "";
+        return " (" + names.size() + "): " + names.stream().limit(NAMED).collect(Collectors.joining(", ")) + more;
+    }
+
+    private static String shown(Path file) {
+        return file.toString().replace('\\', '/').replaceAll("\\p{C}", "?");
     }
 
     private void write(VisitReport report) throws IOException {
@@ -49,7 +88,7 @@ final class SeasonFiles {
 
     private void draw(Map<String, Plot> drawn) throws IOException {
         for (Map.Entry<String, Plot> plot : drawn.entrySet()) {
-            write(in("plots").resolve(plot.getKey() + ".svg"), plots.svg(plot.getValue(), plot.getKey()));
+            write(in(PLOTS).resolve(plot.getKey() + ".svg"), plots.svg(plot.getValue(), plot.getKey()));
         }
     }
 
@@ -58,6 +97,7 @@ final class SeasonFiles {
     }
 
     private void write(Path file, String text) throws IOException {
-        Files.writeString(file, text);
+        TextFile.write(file, text);
+        written.add(file);
     }
 }

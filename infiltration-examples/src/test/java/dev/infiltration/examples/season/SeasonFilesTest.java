@@ -105,4 +105,43 @@ class SeasonFilesTest {
         assertEquals(Set.of("visits/visit-1.md", "visits/visit-2.md"), reports);
         assertFalse(written(folder).keySet().stream().anyMatch(name -> !name.startsWith("inner/")));
     }
+
+    private static String book(String visit) {
+        return "{\"format\": \"infiltration-field-book/1\", \"sites\": [{\"id\": \"HQ\", \"name\": \"half \\ud800\"}],"
+                + " \"visits\": [{\"id\": \"" + visit + "\", \"surface\": \"S \\ud800\", \"date\": \"2026-06-03\","
+                + " \"tests\": [{\"id\": \"\\udc00\", \"location\": \"A\"}]}]}";
+    }
+
+    @Test
+    void halvesOfCharactersShowAsReplaced(@TempDir Path folder) throws IOException {
+        assertEquals(0, run(book("V1"), folder));
+        Map<String, String> files = written(folder);
+        assertTrue(files.get("review.txt").contains("S \uFFFD"), files.get("review.txt"));
+        assertTrue(files.get("runs.csv").contains("\uFFFD"), files.get("runs.csv"));
+        assertTrue(files.containsKey("season.html") && files.containsKey("locations.geojson"));
+    }
+
+    @Test
+    void filesOfAnotherSeasonStayAndAreToldOf(@TempDir Path folder) throws IOException {
+        run(book("V1"), folder);
+        Files.writeString(folder.resolve("visits/\u001B[31m"), "somebody's own");
+        Files.writeString(folder.resolve("notes.txt"), "somebody's own");
+        Set<String> before = written(folder).keySet();
+        SeasonTest.Ran ran = SeasonTest.Ran.of(
+                book("V2").getBytes(StandardCharsets.UTF_8), "-", "--today", "2026-11-24", "--out", folder.toString());
+        assertEquals(0, ran.status(), ran.err());
+        assertTrue(written(folder).keySet().containsAll(before));
+        assertTrue(
+                ran.err()
+                        .contains(
+                                "not of this season, left as they are (3): visits/?[31m, visits/V1.html, visits/V1.md\n"),
+                ran.err());
+    }
+
+    @Test
+    void sameSeasonAgainLeavesNoOtherFiles(@TempDir Path folder) throws IOException {
+        run(DEMO, folder);
+        SeasonTest.Ran ran = SeasonTest.Ran.of(DEMO, "--today", "2026-11-24", "--out", folder.toString());
+        assertFalse(ran.err().contains("left as they are"), ran.err());
+    }
 }

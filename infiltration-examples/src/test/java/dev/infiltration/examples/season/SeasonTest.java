@@ -100,6 +100,11 @@ class SeasonTest {
                     --today 31-12-2026        | --today: expected yyyy-MM-dd, got 31-12-2026
                     no-such-file.json         | no such file: no-such-file.json
                     a.json b.json             | one book at a time, got a.json and b.json
+                    --mapping                 | --mapping needs a value
+                    --mapping m.json          | --mapping goes with a table of runs: BOOK.csv
+                    a.json --mapping m.json   | --mapping goes with a table of runs: BOOK.csv
+                    - --mapping m.json        | --mapping goes with a table of runs: BOOK.csv
+                    --reference a.json --mapping m.json | --reference goes with --json and --strict alone
                     """)
     void wrongUsageIsToldOnStandardErrorAlone(String words, String message) {
         Ran ran = Ran.of(words.split(" "));

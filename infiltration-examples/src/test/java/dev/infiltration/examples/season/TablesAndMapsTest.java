@@ -4,6 +4,7 @@
 package dev.infiltration.examples.season;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -45,5 +46,53 @@ class TablesAndMapsTest {
         assertEquals(2, ran.status());
         assertEquals("", ran.out());
         assertTrue(ran.err().startsWith("season: nothing readable"), ran.err());
+    }
+
+    @Test
+    void tableWithAUtilitysOwnHeadersIsReadByItsMapping(@TempDir Path folder) throws IOException {
+        Path table = Files.writeString(folder.resolve("OWN.CSV"), block("csv"));
+        Path mapping = Files.writeString(folder.resolve("mapping.json"), block("json"));
+        SeasonTest.Ran without = SeasonTest.Ran.of(table.toString(), "--json");
+        assertFalse(without.out().contains("measured"), without.out());
+        SeasonTest.Ran ran = SeasonTest.Ran.of("--mapping", mapping.toString(), table.toString(), "--json");
+        assertEquals(0, ran.status(), ran.err());
+        assertTrue(ran.out().contains("\"problems\":[]"), ran.out());
+        assertEquals(3, runs(ran.out()).split("\"outcome\":\"measured\"", -1).length - 1);
+        assertTrue(ran.out().contains("\"surface\":\"HQ-A\""), ran.out());
+    }
+
+    /** The mapping and the table on the page. */
+    private static String block(String language) throws IOException {
+        String page = Files.readString(Path.of("../docs/csv.md"));
+        int begin = page.indexOf("```" + language + "\n") + language.length() + 4;
+        return page.substring(begin, page.indexOf("```", begin));
+    }
+
+    @Test
+    void everyFaultOfAMappingIsToldOnStandardErrorAlone(@TempDir Path folder) throws IOException {
+        Path table = Files.writeString(folder.resolve("own.csv"), block("csv"));
+        Path mapping = Files.writeString(
+                folder.resolve("mapping.json"),
+                "{\"format\": \"infiltration-table-mapping/1\",\n\"dates\": \"odd\", \"more\": 1}");
+        SeasonTest.Ran ran = SeasonTest.Ran.of(table.toString(), "--mapping", mapping.toString());
+        assertEquals(2, ran.status());
+        assertEquals("", ran.out());
+        assertTrue(ran.err().startsWith("season: " + mapping + ": line 2, column "), ran.err());
+        assertTrue(ran.err().contains("/dates") && ran.err().contains("/more"), ran.err());
+        SeasonTest.Ran none = SeasonTest.Ran.of(table.toString(), "--mapping", "none.json");
+        assertEquals(
+                "2 season: no such file: none.json",
+                none.status() + " " + none.err().strip());
+    }
+
+    @Test
+    void whatTheTableDoesNotHoldIsToldOnStandardError(@TempDir Path folder) throws IOException {
+        SeasonTest.Ran ran = SeasonTest.Ran.of("demo/harrow-quay.json", "--out", folder.toString());
+        assertEquals(SeasonTest.Ran.of("demo/harrow-quay.json").out(), ran.out());
+        assertEquals(1, ran.err().lines().count(), ran.err());
+        assertTrue(ran.err().startsWith("season: runs.csv does not hold all of the book: "), ran.err());
+        assertTrue(ran.err().contains("/sites/0/position, /instruments/# ("), ran.err());
+        SeasonTest.Ran table = SeasonTest.Ran.of(folder.resolve("runs.csv").toString(), "--out", folder.toString());
+        assertEquals("", table.err());
     }
 }
