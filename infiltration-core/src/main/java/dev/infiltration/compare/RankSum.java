@@ -58,26 +58,26 @@ public final class RankSum {
 
     /** {@return the number of pairs in which the first group's value is the higher, ties counting a half} */
     public double statistic() {
-        return doubledRankSum() / 2.0 - group.length * (group.length + 1) / 2.0;
+        return doubledRankSum() / 2.0 - group.length * (group.length + 1.0) / 2;
     }
 
-    private int doubledRankSum() {
+    private long doubledRankSum() {
         return ranks.doubledSum(0, group.length);
     }
 
     /** {@return the two-sided probability counted out, absent for more than 60 values} */
     public Optional<ExactProbability> exact() {
-        return distribution().map(all -> all.asFarAs(doubledRankSum()));
+        return distribution().map(all -> all.asFarAs(Math.toIntExact(doubledRankSum())));
     }
 
     /** {@return the probability that the first group ranks as high or higher, absent for more than 60 values} */
     public Optional<ExactProbability> exactGreater() {
-        return distribution().map(all -> all.atLeast(doubledRankSum()));
+        return distribution().map(all -> all.atLeast(Math.toIntExact(doubledRankSum())));
     }
 
     /** {@return the probability that the first group ranks as low or lower, absent for more than 60 values} */
     public Optional<ExactProbability> exactLess() {
-        return distribution().map(all -> all.atMost(doubledRankSum()));
+        return distribution().map(all -> all.atMost(Math.toIntExact(doubledRankSum())));
     }
 
     private Optional<RankDistribution> distribution() {

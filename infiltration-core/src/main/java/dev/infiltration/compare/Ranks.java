@@ -63,8 +63,8 @@ final class Ranks {
     }
 
     /** {@return twice the sum of the ranks from {@code from} to before {@code to}} */
-    int doubledSum(int from, int to) {
-        return Arrays.stream(doubled, from, to).sum();
+    long doubledSum(int from, int to) {
+        return Arrays.stream(doubled, from, to).asLongStream().sum();
     }
 
     int[] doubled() {

@@ -34,12 +34,13 @@ public final class SeveralGroups {
      * @param second     name of the other
      * @param comparison the two compared as if they were alone
      * @param adjustedP  two-sided probability after Holm
+     * @param leastP     the least that it could have been with so many values in every pair
      */
-    public record Pair(String first, String second, GroupComparison comparison, double adjustedP) {
+    public record Pair(String first, String second, GroupComparison comparison, double adjustedP, double leastP) {
 
         /** {@return the conclusion at a risk of 5 % for all pairs together} */
         public Conclusion conclusion() {
-            Conclusion alone = comparison.conclusion();
+            Conclusion alone = leastP > Conclusion.RISK ? Conclusion.CANNOT_TELL : comparison.conclusion();
             return alone == Conclusion.CANNOT_TELL || adjustedP <= Conclusion.RISK ? alone : Conclusion.NOT_SHOWN;
         }
     }
@@ -82,22 +83,24 @@ public final class SeveralGroups {
             }
         }
         double[] adjusted = holm(alone.stream().mapToDouble(Pair::adjustedP).toArray());
+        double[] least = holm(alone.stream().mapToDouble(Pair::leastP).toArray());
         return IntStream.range(0, adjusted.length)
-                .mapToObj(i -> adjusted(alone.get(i), adjusted[i]))
+                .mapToObj(i -> adjusted(alone.get(i), adjusted[i], least[i]))
                 .toList();
     }
 
     private Pair pair(String first, String second) {
         GroupComparison comparison = GroupComparison.of(rates(first), rates(second));
-        return new Pair(first, second, comparison, comparison.rankSum().p());
+        RankSum test = comparison.rankSum();
+        return new Pair(first, second, comparison, test.p(), test.smallestP());
     }
 
     private double[] rates(String name) {
         return groups.getOrDefault(name, new double[0]);
     }
 
-    private static Pair adjusted(Pair pair, double p) {
-        return new Pair(pair.first(), pair.second(), pair.comparison(), p);
+    private static Pair adjusted(Pair pair, double p, double leastP) {
+        return new Pair(pair.first(), pair.second(), pair.comparison(), p, leastP);
     }
 
     /**

@@ -61,27 +61,27 @@ public final class SignedRank {
         return doubledStatistic() / 2.0;
     }
 
-    private int doubledStatistic() {
+    private long doubledStatistic() {
         int[] doubled = ranks.doubled();
         return IntStream.range(0, n())
                 .filter(i -> differences[i] > 0)
-                .map(i -> doubled[i])
+                .mapToLong(i -> doubled[i])
                 .sum();
     }
 
     /** {@return the two-sided probability counted out, absent for more than 60 differences} */
     public Optional<ExactProbability> exact() {
-        return distribution().map(all -> all.asFarAs(doubledStatistic()));
+        return distribution().map(all -> all.asFarAs(Math.toIntExact(doubledStatistic())));
     }
 
     /** {@return the probability of a sum as high or higher, absent for more than 60 differences} */
     public Optional<ExactProbability> exactGreater() {
-        return distribution().map(all -> all.atLeast(doubledStatistic()));
+        return distribution().map(all -> all.atLeast(Math.toIntExact(doubledStatistic())));
     }
 
     /** {@return the probability of a sum as low or lower, absent for more than 60 differences} */
     public Optional<ExactProbability> exactLess() {
-        return distribution().map(all -> all.atMost(doubledStatistic()));
+        return distribution().map(all -> all.atMost(Math.toIntExact(doubledStatistic())));
     }
 
     private Optional<RankDistribution> distribution() {

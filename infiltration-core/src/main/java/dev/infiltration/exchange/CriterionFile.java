@@ -25,6 +25,9 @@ import org.jspecify.annotations.Nullable;
 /** A file of criteria as it is written: conditions of actions name criteria by id. */
 final class CriterionFile {
 
+    /** As many as a criterion takes. */
+    private static final int MOST_PLACES = 30;
+
     private final Whole content;
     private final Map<String, Criterion> criteria = new LinkedHashMap<>();
 
@@ -50,7 +53,7 @@ final class CriterionFile {
             require(Stream.of(
                     criteria.isEmpty() ? "it has no criteria" : "",
                     doubled(criteria).isEmpty() ? "" : "more than one criterion is called " + doubled(criteria),
-                    nextTestRisk == null || isBetween(nextTestRisk, "0", "0.5")
+                    nextTestRisk == null || isBetween(nextTestRisk, 0, 0.5)
                             ? ""
                             : "nextTestRisk is not above 0 and below 0.5"));
         }
@@ -91,10 +94,13 @@ final class CriterionFile {
                     form == Criterion.Form.SHARE_OF_LOCATIONS ? lack("share", share) : "",
                     share == null || takesShare(form) ? "" : "it has a share, which its form does not take",
                     share == null || isShare(share) ? "" : "its share is not above 0 and at most 1",
-                    share == null || form != Criterion.Form.CONFIDENCE_BOUND || isBetween(share, "0.5", "1")
+                    share == null || form != Criterion.Form.CONFIDENCE_BOUND || isBetween(share, 0.5, 1)
                             ? ""
                             : "its share is no level above 0.5 and below 1",
-                    roundedTo == null || roundedTo.signum() > 0 ? "" : "its roundedTo is not above 0"));
+                    roundedTo == null || roundedTo.signum() > 0 ? "" : "its roundedTo is not above 0",
+                    roundedTo == null || Math.abs(roundedTo.scale()) <= MOST_PLACES
+                            ? ""
+                            : "its roundedTo has more than " + MOST_PLACES + " places"));
         }
 
         private static boolean takesShare(Criterion.@Nullable Form form) {
@@ -102,7 +108,7 @@ final class CriterionFile {
         }
 
         private static boolean isShare(BigDecimal share) {
-            return share.signum() > 0 && share.compareTo(BigDecimal.ONE) <= 0;
+            return share.doubleValue() > 0 && share.compareTo(BigDecimal.ONE) <= 0;
         }
 
         /** The id, or what the criterion is about where nobody needs to name it. */
@@ -159,8 +165,9 @@ final class CriterionFile {
         return value == null ? "it has no " + part : "";
     }
 
-    private static boolean isBetween(BigDecimal value, String low, String high) {
-        return value.compareTo(new BigDecimal(low)) > 0 && value.compareTo(new BigDecimal(high)) < 0;
+    /** As the doubles that are counted with: what rounds to a bound is not within it. */
+    private static boolean isBetween(BigDecimal value, double low, double high) {
+        return value.doubleValue() > low && value.doubleValue() < high;
     }
 
     private static void require(Stream<String> faults) {

@@ -109,6 +109,14 @@ final class DecisionJson {
             members.text("purpose", criterion.purpose().word());
             members.text("method", criterion.method());
             members.text("source", criterion.source());
+            if (criterion.roundedTo() != null) {
+                members.text("roundedTo", criterion.roundedTo().toPlainString());
+            }
+            if (criterion.form() == Criterion.Form.SHARE_OF_LOCATIONS
+                    || criterion.form() == Criterion.Form.CONFIDENCE_BOUND) {
+                members.number("share", criterion.share());
+            }
+            members.text("how", criterion.how());
         });
     }
 

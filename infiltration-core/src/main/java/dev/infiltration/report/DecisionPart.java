@@ -34,8 +34,7 @@ final class DecisionPart {
                 new Fact("Criterion", Phrase.written(decision.criterion())),
                 new Fact("As stated", Phrase.strong(asStated(decision))),
                 new Fact("How sure", Phrase.of(decision.isShown() ? "shown" : "not shown"))));
-        decision.outcome()
-                .ifPresent(outcome -> facts.add(new Fact("Figure", Phrase.of(RateWords.text(outcome, unit)))));
+        decision.figureText(unit).ifPresent(figure -> facts.add(new Fact("Figure", Phrase.of(figure))));
         facts.add(new Fact("Locations", Phrase.of(decision.passing().count())));
         decision.areaShare().ifPresent(share -> facts.add(new Fact("Area", Phrase.of(share.area()))));
         decision.doubts().forEach(doubt -> facts.add(new Fact("Because", Phrase.written(doubt))));

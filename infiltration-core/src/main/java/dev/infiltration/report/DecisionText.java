@@ -41,8 +41,10 @@ final class DecisionText {
         }
         List<String> lines = new ArrayList<>();
         lines.add((decision.asStated() == AsStated.MET ? "Met" : "Not met") + " as stated: " + head
-                + decision.outcome()
-                        .map(words::text)
+                + decision.figureText(words.own())
+                        .map(figure -> figure + " ("
+                                + decision.figureText(words.other()).orElse("").replaceFirst("^at (?:most|least) ", "")
+                                + ")")
                         .orElse(decision.passing().passing() + " of "
                                 + decision.passing().n() + " locations pass"
                                 + decision.areaShare()

@@ -34,12 +34,14 @@ public final class BeforeAfter {
     private final Map<String, Double> ratesFirst;
     private final List<String> locations;
     private final List<String> leftOut;
+    private final boolean isOfSurface;
 
     private BeforeAfter(Review review, List<Maintenance> maintenance, Visits visits) {
         this.maintenance = maintenance;
         this.before = visits.before();
         this.after = visits.after();
         this.first = visits.first();
+        this.isOfSurface = SurfaceHistory.stands(review, before) && SurfaceHistory.stands(review, after);
         this.ratesBefore = measured(review, before);
         this.ratesAfter = measured(review, after);
         this.ratesFirst = first == null || !isOneMethod(first, before) ? Map.of() : measured(review, first);
@@ -163,6 +165,9 @@ public final class BeforeAfter {
         }
         if (!leftOut.isEmpty()) {
             says.add("left out, a bound or no rate: " + String.join(", ", leftOut));
+        }
+        if (!locations.isEmpty() && !isOfSurface) {
+            says.add(SurfaceHistory.SPOTS_ALONE);
         }
         if (maintenance.isEmpty()) {
             says.add("the book has no entry of the maintenance");

@@ -51,6 +51,11 @@ public record LimitReached(
 
     private static LimitReached of(
             SurfaceHistory history, Criterion criterion, SurfaceHistory.Figure figure, @Nullable Double risk) {
+        if (!history.undated().isEmpty()) {
+            String entries = String.join(", ", history.undated());
+            return none(
+                    criterion, "no day is recorded of the maintenance " + entries + ": the rate may have started anew");
+        }
         List<Stretch> stretches = history.trend(figure).stretches();
         if (stretches.isEmpty()) {
             return none(criterion, "no visit has the figure");

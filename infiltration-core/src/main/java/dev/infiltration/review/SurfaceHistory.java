@@ -32,6 +32,9 @@ import java.util.stream.Stream;
  */
 public final class SurfaceHistory {
 
+    /** Said where locations were chosen otherwise than at random or by zones of known area. */
+    static final String SPOTS_ALONE = "the locations do not stand for the surface: said of these spots alone";
+
     private final Review review;
     private final SurfaceAt surface;
     private final Timeline timeline;
@@ -126,7 +129,23 @@ public final class SurfaceHistory {
      * @param figure the figure
      */
     public Trend trend(Figure figure) {
-        return trend(row -> Stream.of(dated(row, figure.of(row), locations(row))));
+        List<String> says = standsThroughout() ? List.of() : List.of(SPOTS_ALONE);
+        Trend plain = trend(row -> Stream.of(dated(row, figure.of(row), locations(row))));
+        return new Trend(
+                plain.stretches().stream().map(each -> each.knowing(says)).toList());
+    }
+
+    private boolean standsThroughout() {
+        return visits().stream().allMatch(row -> stands(review, row.visit()));
+    }
+
+    static boolean stands(Review review, VisitAt visit) {
+        return review.summary(visit).sample().standsForSurface();
+    }
+
+    /** {@return ids of the entries of maintenance of which no day is recorded}, which may lie anywhere between the visits */
+    List<String> undated() {
+        return timeline.undated();
     }
 
     /**

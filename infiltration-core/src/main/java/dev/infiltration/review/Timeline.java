@@ -60,6 +60,14 @@ final class Timeline {
         return isSaid || !between(earlier, later).isEmpty();
     }
 
+    /** Entries of which no day is recorded. */
+    List<String> undated() {
+        return maintenance.stream()
+                .filter(entry -> entry.start() == null && entry.end() == null)
+                .map(entry -> String.valueOf(entry.id()))
+                .toList();
+    }
+
     /** The maintenance between two visits. */
     List<Maintenance> between(VisitAt earlier, VisitAt later) {
         return maintenance.stream()

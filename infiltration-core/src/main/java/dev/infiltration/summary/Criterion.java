@@ -189,7 +189,7 @@ public record Criterion(
      */
     public boolean passes(InfiltrationRate figure) {
         BigDecimal value = new BigDecimal(figure.in(limit.unit())).round(DIGITS);
-        return relation.holds(rounded(value).compareTo(limit.value()));
+        return relation.holds(rounded(value).compareTo(limit.value().round(DIGITS)));
     }
 
     private BigDecimal rounded(BigDecimal value) {
@@ -209,7 +209,8 @@ public record Criterion(
         String part = form == Form.SHARE_OF_LOCATIONS || form == Form.CONFIDENCE_BOUND
                 ? " (" + TextTable.number(100 * share) + " %)"
                 : "";
-        return form.word().replace('-', ' ') + part + " " + relation.symbol() + " " + limit + ", " + method + " ("
-                + source + ")";
+        String rounding = roundedTo == null ? "" : " after rounding to " + roundedTo.toPlainString();
+        return form.word().replace('-', ' ') + part + " " + relation.symbol() + " " + limit + rounding + ", " + method
+                + " (" + source + ")";
     }
 }

@@ -3,6 +3,7 @@
 package dev.infiltration.summary;
 
 import dev.infiltration.check.Bias;
+import dev.infiltration.field.Location.Selection;
 import dev.infiltration.field.Word;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.units.FieldUnit;
@@ -116,6 +117,20 @@ public final class Decision {
         return outcome().flatMap(RateOutcome::figure);
     }
 
+    /**
+     * {@return the figure compared with the limit for people, a bound said to be one: to three digits, or as many as it takes to
+     *     show on which side of the limit it lies; absent where no figure is compared}
+     *
+     * @param unit the unit
+     */
+    public Optional<String> figureText(FieldUnit<Speed> unit) {
+        return outcome()
+                .map(outcome -> SummaryWords.text(
+                        outcome,
+                        rate -> SummaryWords.apart(
+                                        rate.in(unit), criterion.limit().in(unit)) + " " + unit.symbol()));
+    }
+
     /** {@return how many of the locations pass; bounds are taken as they stand} */
     public PassingShare passing() {
         double[] values = summary.values();
@@ -127,18 +142,20 @@ public final class Decision {
     }
 
     /**
-     * {@return how many locations surely pass, to tell what share of the area does; absent where they do not stand for the
-     *     surface, as targeted and fixed spots do not, where none has a figure, or where the criterion is of another method}
+     * {@return how many locations surely pass, to tell what share of the area does; absent but for random ones (those of zones,
+     *     targeted and fixed spots are no fair count of the area), where none has a figure, or where the criterion is of another
+     *     method}
      */
     public Optional<PassingShare> areaShare() {
         PassingShare sure = new Judgement(criterion, summary, Set.of()).surePasses();
-        boolean isGiven = asStated() != AsStated.NO_FIGURE && summary.sample().standsForSurface() && sure.n() > 0;
+        boolean isGiven =
+                asStated() != AsStated.NO_FIGURE && summary.sample().selection() == Selection.RANDOM && sure.n() > 0;
         return isGiven ? Optional.of(sure) : Optional.empty();
     }
 
     /** {@return how many more locations would decide it, were the scatter what these locations showed} */
     public OptionalInt moreLocations() {
-        return more(summary.logMoments().map(logs -> new ScatterPlan(logs.sd())));
+        return more(summary.logMoments().filter(logs -> logs.n() > 1).map(logs -> new ScatterPlan(logs.sd())));
     }
 
     /** {@return how many more locations would decide it, were the scatter as large as it may well be (80 %)} */
@@ -154,13 +171,13 @@ public final class Decision {
 
     /**
      * {@return how many more locations would decide it, were the figure as now; absent where it is decided, where no figure
-     *     is compared, or where ten thousand would not}
+     *     is compared, where more of them would not settle what is in doubt, or where ten thousand would not}
      *
      * @param scatter the scatter from spot to spot, from a pilot or pooled over surfaces
      */
     public OptionalInt moreLocations(ScatterPlan scatter) {
         Optional<InfiltrationRate> figure = figure();
-        if (isShown() || figure.isEmpty()) {
+        if (isShown() || figure.isEmpty() || !verdict.isOpenByNumber()) {
             return OptionalInt.empty();
         }
         double factor = StrictMath.exp(
@@ -175,7 +192,8 @@ public final class Decision {
     }
 
     /**
-     * {@return the decision with a guard band of the expanded uncertainty (JCGM 106:2012, 8.3: w = U)}
+     * {@return the decision with a guard band of the expanded uncertainty (JCGM 106:2012, 8.3: w = U)}, by the figure as it
+     *     came out: a rounding that the specification states is no part of it
      *
      * @param expandedUncertainty expanded uncertainty of the figure
      */
@@ -185,7 +203,7 @@ public final class Decision {
         if (Double.isNaN(inside) || Math.abs(inside) < band) {
             return Guarded.BETWEEN;
         }
-        return asStated() == AsStated.MET ? Guarded.ACCEPTED : Guarded.REJECTED;
+        return inside >= 0 ? Guarded.ACCEPTED : Guarded.REJECTED;
     }
 
     /**
@@ -217,8 +235,8 @@ public final class Decision {
         FieldUnit<Speed> unit = criterion.limit().unit();
         TextTable table = TextTable.titled(criterion.toString())
                 .with("as stated", asStated().word().replace('-', ' '));
-        if (outcome().isPresent()) {
-            table = table.with("figure", SummaryWords.text(outcome().get(), rate -> rate.text(unit)));
+        if (figureText(unit).isPresent()) {
+            table = table.with("figure", figureText(unit).get());
         }
         table = table.with("how sure", isShown() ? "shown" : "not shown")
                 .with("locations", passing().count());

@@ -3,6 +3,7 @@
 package dev.infiltration.summary;
 
 import dev.infiltration.check.Bias;
+import dev.infiltration.field.Location.Selection;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.rate.RateOutcome.LowerBound;
 import dev.infiltration.rate.RateOutcome.Measured;
@@ -27,6 +28,7 @@ final class Judgement {
     private final List<RateOutcome> locations;
     private final List<String> doubts = new ArrayList<>();
     private final List<String> says = new ArrayList<>();
+    private int openByNumber;
 
     Judgement(Criterion criterion, RateSummary summary, Set<Bias> biases) {
         this.criterion = criterion;
@@ -56,25 +58,43 @@ final class Judgement {
         }
         boolean isMet = criterion.passes(figure.get());
         boolean isMeasured = outcome instanceof Measured;
-        add(doubts, !isMeasured && !settles(outcome, isMet), "it rests on " + bounds(outcome));
-        add(says, !isMeasured, "bounds carry no interval: said of the locations tested");
+        boolean stands = summary.sample().standsForSurface();
+        add(doubts, !stands, "the locations do not stand for the surface");
         if (isMeasured) {
-            addInterval(interval);
+            interval.ifPresent(limits -> addInterval(limits, isMet));
+            addTooFew(stands && interval.isEmpty(), "too few locations, or a zero rate, for an interval");
+        } else {
+            addBounds(outcome, isMet, stands);
         }
+        int left = summary.withheld() + summary.notTested();
+        add(says, left > 0, "planned locations left out: " + left);
         return verdict(isMet, outcome);
     }
 
-    private void addInterval(Optional<Interval> interval) {
-        double limit = criterion.limitInMillimetresPerHour();
-        boolean isOpen = interval.filter(limits -> limits.contains(limit)).isPresent();
+    /** The stated side is shown where all of the interval lies on it. */
+    private void addInterval(Interval interval, boolean isMet) {
+        boolean low = criterion.passes(new InfiltrationRate(interval.low()));
+        boolean high = criterion.passes(new InfiltrationRate(interval.high()));
+        String limits = ": " + interval + ", mm/h";
+        addTooFew(low != high, "the interval of the figure holds the limit" + limits);
         add(
                 doubts,
-                isOpen,
-                "the interval of the figure holds the limit: "
-                        + interval.map(Interval::toString).orElse("") + ", mm/h");
-        boolean stands = summary.sample().standsForSurface();
-        add(doubts, !stands, "the locations do not stand for the surface");
-        add(doubts, stands && interval.isEmpty(), "too few locations, or a zero rate, for an interval");
+                low == high && low != isMet,
+                "the interval of the surface lies on the other side of the limit" + limits);
+    }
+
+    private void addBounds(RateOutcome outcome, boolean isMet, boolean stands) {
+        add(doubts, !settles(outcome, isMet), "it rests on " + bounds(outcome));
+        addTooFew(stands && locations.size() < RateSummary.FEWEST_FOR_SCATTER, "too few locations");
+        Optional<LogNormalFit> fit =
+                criterion.form() == Criterion.Form.GEOMETRIC_MEAN ? summary.boundedFit() : Optional.empty();
+        fit.ifPresent(each -> addInterval(each.interval(Interval.LEVEL), isMet));
+        add(says, fit.isEmpty(), "bounds carry no interval: said of the locations tested");
+    }
+
+    private void addTooFew(boolean holds, String doubt) {
+        add(doubts, holds, doubt);
+        openByNumber += holds ? 1 : 0;
     }
 
     /** The level of the two-sided interval whose ends are each right so often as asked for one side. */
@@ -117,9 +137,9 @@ final class Judgement {
         if (share < 1) {
             PassingShare passing = new PassingShare((int) passing(locations), locations.size());
             boolean isOpen = passing.interval(Interval.LEVEL).contains(share);
-            boolean stands = summary.sample().standsForSurface();
-            add(says, stands && isOpen, "of the area, rather than the locations, it is not shown: " + passing);
-            add(says, !stands, "nothing is said of the area: the locations do not stand for it");
+            boolean isFair = summary.sample().selection() == Selection.RANDOM;
+            add(says, isFair && isOpen, "of the area, rather than the locations, it is not shown: " + passing);
+            add(says, !isFair, "nothing is said of the area: the locations are no random ones");
         } else {
             add(says, isMet, "said of the locations tested, not of all the area");
         }
@@ -153,7 +173,7 @@ final class Judgement {
     }
 
     private Verdict none(String why) {
-        return new Verdict(AsStated.NO_FIGURE, null, List.of(why), List.of());
+        return new Verdict(AsStated.NO_FIGURE, null, List.of(why), List.of(), false);
     }
 
     private Verdict verdict(boolean isMet, @Nullable RateOutcome figure) {
@@ -166,7 +186,7 @@ final class Judgement {
         String how = criterion.how();
         add(says, how != null, "limit of " + criterion.method() + ": " + how);
         AsStated asStated = isMet ? AsStated.MET : AsStated.NOT_MET;
-        return new Verdict(asStated, figure, doubts, says);
+        return new Verdict(asStated, figure, doubts, says, openByNumber > 0 && openByNumber == doubts.size());
     }
 
     private static void add(List<String> list, boolean holds, String text) {

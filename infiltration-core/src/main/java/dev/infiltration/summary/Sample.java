@@ -182,14 +182,8 @@ public record Sample(List<Spot> spots, @Nullable Selection selection, Map<String
                 spots.stream().map(spot -> spot.withSmallestSeen(smallest)).toList(), selection, zoneShares, notTested);
     }
 
-    /** {@return whether the locations stand for the surface: random, or stratified with the area of every zone} */
+    /** {@return whether the locations stand for the surface: random, or stratified with area and a figure of every zone} */
     public boolean standsForSurface() {
-        return selection == Selection.RANDOM || isWeighted();
-    }
-
-    private boolean isWeighted() {
-        return selection == Selection.STRATIFIED
-                && !zoneShares.isEmpty()
-                && spots.stream().allMatch(spot -> spot.zone() != null && zoneShares.containsKey(spot.zone()));
+        return selection == Selection.RANDOM || (selection == Selection.STRATIFIED && new Zones(this).areKnown());
     }
 }

@@ -5,6 +5,8 @@ package dev.infiltration.summary;
 import dev.infiltration.field.Location.Selection;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.units.InfiltrationRate;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -13,6 +15,8 @@ import java.util.stream.Collectors;
 
 /** A summary told to people. */
 final class SummaryWords {
+
+    private static final int MOST_DIGITS = 13;
 
     private final RateSummary summary;
     private final int figures;
@@ -114,6 +118,17 @@ final class SummaryWords {
 
     private static String text(RateOutcome outcome) {
         return text(outcome, rate -> TextTable.number(rate.millimetresPerHour()));
+    }
+
+    /** {@return a number to three digits, or as many as it takes to lie on the same side of a limit} */
+    static String apart(double value, double limit) {
+        for (int digits = 3; digits < MOST_DIGITS; digits++) {
+            BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
+            if (Double.compare(rounded.doubleValue(), limit) == Double.compare(value, limit)) {
+                return rounded.toPlainString();
+            }
+        }
+        return Double.toString(value);
     }
 
     /** {@return an outcome, with what it says of a bound before the words of the rate} */

@@ -7,8 +7,13 @@ import dev.infiltration.summary.Decision.AsStated;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** What a judgement came to; the figure is the one compared, where one was. */
-record Verdict(AsStated asStated, @Nullable RateOutcome figure, List<String> doubts, List<String> says) {
+/** What a judgement came to: the figure compared, where one was, and whether too few locations are all that leaves it open. */
+record Verdict(
+        AsStated asStated,
+        @Nullable RateOutcome figure,
+        List<String> doubts,
+        List<String> says,
+        boolean isOpenByNumber) {
 
     Verdict {
         doubts = List.copyOf(doubts);
@@ -17,6 +22,6 @@ record Verdict(AsStated asStated, @Nullable RateOutcome figure, List<String> dou
 
     static Verdict refused(Criterion criterion, String method) {
         String why = "refused: the limit belongs to " + criterion.method() + ", the rates to " + method;
-        return new Verdict(AsStated.NO_FIGURE, null, List.of(why), List.of());
+        return new Verdict(AsStated.NO_FIGURE, null, List.of(why), List.of(), false);
     }
 }

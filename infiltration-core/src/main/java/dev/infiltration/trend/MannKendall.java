@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntPredicate;
 import java.util.function.LongUnaryOperator;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
@@ -29,7 +30,11 @@ public final class MannKendall {
     private final int[] timeTies;
     private final int[] valueTies;
 
-    private MannKendall(double[] x, double[] y) {
+    /** What counts as one value, relative to it: more than rounding in another unit or order, less than any reading. */
+    private static final double TIE = 1e-12;
+
+    private MannKendall(double[] x, double[] values) {
+        double[] y = tied(values);
         int[] order = IntStream.range(0, x.length)
                 .boxed()
                 .sorted(Comparator.<Integer>comparingDouble(i -> x[i]).thenComparingDouble(i -> y[i]))
@@ -52,7 +57,7 @@ public final class MannKendall {
      * @param y the values, earliest first; zero rates may stand among them
      */
     public static MannKendall of(double... y) {
-        return new MannKendall(IntStream.range(0, y.length).asDoubleStream().toArray(), y);
+        return of(IntStream.range(0, y.length).asDoubleStream().toArray(), y);
     }
 
     /**
@@ -60,13 +65,31 @@ public final class MannKendall {
      *
      * @param x when
      * @param y what was found then
-     * @throws IllegalArgumentException if the numbers differ
+     * @throws IllegalArgumentException if the numbers differ or one is no number
      */
     public static MannKendall of(double[] x, double[] y) {
+        if (DoubleStream.concat(Arrays.stream(x), Arrays.stream(y)).anyMatch(Double::isNaN)) {
+            throw new IllegalArgumentException("x, y: expected numbers, got NaN");
+        }
         if (x.length != y.length) {
             throw new IllegalArgumentException("x, y: expected pairs, got " + x.length + " and " + y.length);
         }
         return new MannKendall(x, y);
+    }
+
+    /** The values, those that differ by rounding alone made equal. */
+    private static double[] tied(double[] values) {
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        double[] lowest = new double[sorted.length];
+        for (int i = 0; i < sorted.length; i++) {
+            boolean isTie =
+                    i > 0 && sorted[i] - sorted[i - 1] <= TIE * Math.min(Math.abs(sorted[i - 1]), Math.abs(sorted[i]));
+            lowest[i] = isTie ? lowest[i - 1] : sorted[i];
+        }
+        return Arrays.stream(values)
+                .map(value -> lowest[Arrays.binarySearch(sorted, value)])
+                .toArray();
     }
 
     private static long pairs(long n) {

@@ -86,15 +86,36 @@ final class Slopes {
 
     private double[] sample() {
         Random random = new Random(x.length);
+        long[] before = pairsBefore();
         double[] slopes = new double[SAMPLE];
-        for (int next = 0; next < SAMPLE && total > 0; ) {
-            int i = random.nextInt(x.length);
-            int j = random.nextInt(x.length);
-            if (x[i] < x[j]) {
-                slopes[next++] = slope(i, j);
-            }
+        for (int next = 0; next < SAMPLE && total > 0; next++) {
+            long pair = (long) (random.nextDouble() * total);
+            int found = Arrays.binarySearch(before, pair);
+            int j = found >= 0 ? lastOf(before, found) : -found - 2;
+            slopes[next] = slope((int) (pair - before[j]), j);
         }
         return slopes;
+    }
+
+    /** How many pairs have a slope and their later point before each. */
+    private long[] pairsBefore() {
+        long[] before = new long[x.length];
+        int start = 0;
+        for (int j = 1; j < x.length; j++) {
+            int startBefore = start;
+            start = x[j] == x[j - 1] ? start : j;
+            before[j] = before[j - 1] + startBefore;
+        }
+        return before;
+    }
+
+    /** Points without a pair of their own share a count with the next: the last of them has one. */
+    private static int lastOf(long[] before, int found) {
+        int last = found;
+        while (last + 1 < before.length && before[last + 1] == before[found]) {
+            last++;
+        }
+        return last;
     }
 
     private double slope(int i, int j) {

@@ -3,6 +3,7 @@
 package dev.infiltration.trend;
 
 import dev.infiltration.compare.Fieller;
+import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.summary.Quantile;
 import dev.infiltration.summary.TextTable;
 import dev.infiltration.units.InfiltrationRate;
@@ -37,8 +38,10 @@ public final class Stretch {
 
     private final List<DatedRate> points;
     private final LogTrend trend;
+    private final List<String> known;
 
-    private Stretch(List<DatedRate> points) {
+    private Stretch(List<DatedRate> points, List<String> known) {
+        this.known = List.copyOf(known);
         this.points = points.stream()
                 .filter(DatedRate::hasFigure)
                 .sorted(Comparator.comparing(DatedRate::date))
@@ -60,7 +63,16 @@ public final class Stretch {
      * @param points the rates in any order; what is withheld is left out
      */
     public static Stretch of(List<DatedRate> points) {
-        return new Stretch(points);
+        return new Stretch(points, List.of());
+    }
+
+    /**
+     * {@return this stretch with what else must be known beside its lines and dates}
+     *
+     * @param says a line each
+     */
+    public Stretch knowing(List<String> says) {
+        return new Stretch(points, says);
     }
 
     /** {@return the rates and bounds, earliest first} */
@@ -93,12 +105,22 @@ public final class Stretch {
      */
     public Crossing crossing(InfiltrationRate limit, double level) {
         List<String> reasons = obstacles();
+        boundBelow(limit).ifPresent(date -> reasons.add("at most below the limit on " + date + " already"));
         if (reasons.isEmpty() && !falls()) {
             reasons.add("the fitted line does not fall");
         }
         Optional<Fieller> limits =
                 reasons.isEmpty() ? trend.crossing(limit.millimetresPerHour(), level) : Optional.empty();
         return limits.flatMap(found -> expected(found, limit)).orElseGet(() -> notGiven(reasons));
+    }
+
+    /** The first day on which a bound says that the limit was passed: a line through the rest would say otherwise. */
+    private Optional<LocalDate> boundBelow(InfiltrationRate limit) {
+        return points.stream()
+                .filter(point -> point.outcome() instanceof RateOutcome.UpperBound upper
+                        && upper.bound().compareTo(limit) < 0)
+                .map(DatedRate::date)
+                .findFirst();
     }
 
     private static Crossing notGiven(List<String> reasons) {
@@ -131,7 +153,7 @@ public final class Stretch {
 
     /** {@return what must be known beside the lines: several places or methods, outcomes left out, a curve that fits better} */
     public List<String> says() {
-        List<String> says = new ArrayList<>();
+        List<String> says = new ArrayList<>(known);
         add(says, several(DatedRate::where), NOT_SAME_PLACES);
         add(says, several(DatedRate::method), METHOD_CHANGED);
         addLeftOut(says);
@@ -165,7 +187,7 @@ public final class Stretch {
     }
 
     private List<String> says(LocalDate expected, Fieller limits, InfiltrationRate limit) {
-        List<String> says = new ArrayList<>();
+        List<String> says = new ArrayList<>(known);
         add(says, expected.isAfter(last()), "beyond the last test of " + last() + ": the line is drawn on");
         add(says, !expected.isAfter(last()), "the fitted line is at or below the limit already");
         add(says, limits.shape() != Fieller.Shape.WITHIN, "a fall is not shown: the dates have no bounds");

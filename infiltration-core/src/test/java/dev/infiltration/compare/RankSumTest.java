@@ -228,4 +228,17 @@ class RankSumTest {
                 .map(i -> ranks[i])
                 .sum();
     }
+
+    @Test
+    void largeGroupsDoNotOverflow() {
+        double[] odd = java.util.stream.IntStream.range(0, 50_000)
+                .mapToDouble(i -> 2.0 * i + 1)
+                .toArray();
+        double[] even = java.util.stream.IntStream.range(0, 50_000)
+                .mapToDouble(i -> 2.0 * i)
+                .toArray();
+        RankSum test = RankSum.of(odd, even);
+        assertTrue(test.statistic() > 0 && test.statistic() < 2.5e9, () -> "U = " + test.statistic());
+        assertTrue(test.p() > 0.5, () -> "p = " + test.p());
+    }
 }

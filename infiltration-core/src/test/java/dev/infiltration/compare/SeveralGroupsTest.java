@@ -76,11 +76,22 @@ class SeveralGroupsTest {
 
     @Test
     void aPairShownAloneMayNotBeShownAmongSeveral() {
-        SeveralGroups several = SeveralGroups.of(
-                groups(new double[] {1, 2, 3, 4}, new double[] {11, 12, 13, 14}, new double[] {2.5, 8, 12.5, 9}));
+        SeveralGroups several = SeveralGroups.of(groups(
+                new double[] {1, 2, 3, 4, 5}, new double[] {3.5, 6, 7, 8, 9}, new double[] {2.5, 4.2, 6.5, 7.5, 3.3}));
         SeveralGroups.Pair clearest = several.pairs().get(0);
         assertEquals(Conclusion.HIGHER, clearest.comparison().conclusion());
         assertEquals(Conclusion.NOT_SHOWN, clearest.conclusion());
+    }
+
+    /** Six pairs of 4 against 4: 6·2/70 = 0.171 is the least that Holm's steps can leave (derived). */
+    @Test
+    void pairsThatCouldNotShowAnythingAmongSeveralSaySo() {
+        Map<String, double[]> apart =
+                groups(new double[] {1, 2, 3, 4}, new double[] {11, 12, 13, 14}, new double[] {21, 22, 23, 24});
+        apart.put("low spot", new double[] {31, 32, 33, 34});
+        SeveralGroups four = SeveralGroups.of(apart);
+        assertTrue(four.pairs().stream().allMatch(pair -> pair.conclusion() == Conclusion.CANNOT_TELL));
+        assertEquals(12.0 / 70, four.pairs().get(0).leastP(), 1e-12);
     }
 
     @Test

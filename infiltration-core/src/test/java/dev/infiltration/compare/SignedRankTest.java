@@ -232,4 +232,15 @@ class SignedRankTest {
                 .map(i -> (signs >> i & 1) == 1 ? ranks[i] : -ranks[i])
                 .sum());
     }
+
+    /** 70 000 differences alternately up and down by growing amounts: half the sum of ranks, n(n+1)/4 (derived). */
+    @Test
+    void manyDifferencesDoNotOverflow() {
+        double[] differences = java.util.stream.IntStream.rangeClosed(1, 70_000)
+                .mapToDouble(i -> i % 2 == 0 ? i : -i)
+                .toArray();
+        SignedRank test = SignedRank.of(differences);
+        assertEquals(70_000.0 * 70_001 / 4, test.statistic(), 20_000);
+        assertTrue(test.p() > 0.5, () -> "p = " + test.p());
+    }
 }

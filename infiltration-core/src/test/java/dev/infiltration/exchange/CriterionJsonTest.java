@@ -104,6 +104,9 @@ class CriterionJsonTest {
             "share": 1.01                      | "share": 0.9                      | 5 | /criteria/1 | its share is not above 0 and at most 1
             "form": "confidence-bound", "share": 0.5, "x": 0 | "form": "mean" | 3 | /criteria/0 | its share is no level above 0.5 and below 1
             "roundedTo": 0                     | "roundedTo": 10                   | 5 | /criteria/1 | its roundedTo is not above 0
+            "roundedTo": 1e-40                 | "roundedTo": 10                   | 5 | /criteria/1 | its roundedTo has more than 30 places
+            "share": 1e-400                    | "share": 0.9                      | 5 | /criteria/1 | its share is not above 0 and at most 1
+            "nextTestRisk": 1e-400             | "nextTestRisk": 0.1               | 1 | '' | nextTestRisk is not above 0 and below 0.5
             "id": "mean"                       | "id": "share"                     | 1 | '' | more than one criterion is called mean
             "form": "median"                   | "form": "share-of-locations"      | 5 | /criteria/1 | it has a share, which its form does not take
             "criterion": "men"                 | "criterion": "mean"               | 10 | /actions/0/when/0/criterion | found "men", expected one of mean, share

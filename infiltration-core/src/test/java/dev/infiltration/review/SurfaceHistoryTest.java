@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.field.FieldBook;
+import dev.infiltration.field.Location.Selection;
+import dev.infiltration.field.Maintenance;
 import dev.infiltration.field.Visit;
 import dev.infiltration.review.SurfaceHistory.Figure;
 import dev.infiltration.summary.Criterion;
@@ -181,5 +183,44 @@ class SurfaceHistoryTest {
 
     private static List<String> why(SurfaceHistory history, Criterion criterion) {
         return history.reached(criterion).crossing() instanceof Crossing.NotGiven none ? none.says() : List.of();
+    }
+
+    @Test
+    void targetedSpotsDoNotStandForTheSurfaceAndItIsSaid() {
+        Years targeted = Years.of(Selection.TARGETED, 2)
+                .visit("V1", "2020-06-01", 8000, 6000)
+                .visit("V2", "2021-06-01", 6300, 4500);
+        String says = "the locations do not stand for the surface: said of these spots alone";
+        assertEquals(
+                List.of(says),
+                targeted.history().trend(Figure.MEAN).stretches().get(0).says());
+        assertEquals(
+                List.of(),
+                FALLING.history().trend(Figure.MEAN).stretches().get(0).says());
+        assertTrue(targeted.maintenance("M1", "2020-08-01T11:00")
+                .history()
+                .beforeAfter()
+                .get(0)
+                .says()
+                .contains(says));
+    }
+
+    @Test
+    void maintenanceWithoutADayLeavesNoDateOfALimit() {
+        Criterion limit = atLeast(Form.MEAN, "2000");
+        assertTrue(FALLING.history().reached(limit).crossing() instanceof Crossing.Expected);
+        Years undated = new Years(FALLING.locations(), FALLING.visits(), List.of(Maintenance.of("M9", "HQ-A")));
+        assertEquals(
+                List.of("no day is recorded of the maintenance M9: the rate may have started anew"),
+                undated.history().reached(limit).crossing().says());
+    }
+
+    /** Four falling years, then "at most 900" below a limit of 2000: the line through the four says nothing of that. */
+    @Test
+    void boundBelowTheLimitLeavesNoDateToCome() {
+        Years clogged = FALLING.visit("V5", "2024-06-01", -900, -800);
+        assertEquals(
+                List.of("at most below the limit on 2024-06-01 already"),
+                clogged.history().reached(atLeast(Form.MEAN, "2000")).crossing().says());
     }
 }

@@ -20,9 +20,12 @@ import dev.infiltration.summary.Decision.Guarded;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -192,7 +195,7 @@ class DecisionTest {
         assertDecided(AsStated.NOT_MET, false, open);
         Decision targeted =
                 Decision.of(most, RateSummary.of(Sample.of(Selection.FIXED, 900, 800, 700)), METHOD, Set.of());
-        assertTrue(targeted.says().contains("nothing is said of the area: the locations do not stand for it"));
+        assertTrue(targeted.says().contains("nothing is said of the area: the locations are no random ones"));
     }
 
     @Test
@@ -339,5 +342,113 @@ class DecisionTest {
                 of(Form.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atMost(800), atLeast(700)));
         assertEquals(new PassingShare(3, 3), decision.passing());
         assertEquals(new PassingShare(2, 3), decision.areaShare().orElseThrow());
+    }
+
+    @Test
+    void oneLocationDecidesNothingAndPrints() {
+        Decision one = of(Form.MEAN, Relation.AT_LEAST, Sample.random(1990));
+        assertDecided(AsStated.MET, false, one);
+        assertTrue(one.moreLocations().isEmpty());
+        assertTrue(one.toString().contains("too few locations"), one::toString);
+    }
+
+    /** Six of 3600 and five of 60 mm/h: the median is 3600, the interval of the surface's typical rate lies far below 3000. */
+    @Test
+    void intervalOnTheOtherSideShowsNothing() {
+        Criterion limit = Criterion.of(
+                Form.MEDIAN, Relation.AT_LEAST, Reading.of("3000", FieldUnit.MILLIMETRE_PER_HOUR), METHOD, "the owner");
+        double[] rates = {3600, 3600, 3600, 3600, 3600, 3600, 60, 60, 60, 60, 60};
+        Decision decision = Decision.of(limit, RateSummary.of(Sample.random(rates)));
+        assertDecided(AsStated.MET, false, decision);
+        assertTrue(decision.doubts()
+                .get(0)
+                .startsWith("the interval of the surface lies on the other side of the limit: "));
+        assertTrue(decision.moreLocations().isEmpty(), "more of the same would not settle it");
+    }
+
+    private static Sample zones(double ofA, double ofB, double... rates) {
+        List<Sample.Spot> spots = IntStream.range(0, rates.length)
+                .mapToObj(i -> new Sample.Spot(measured(rates[i]), i < rates.length / 2 ? "a" : "b"))
+                .toList();
+        return new Sample(spots, Selection.STRATIFIED, Map.of("a", ofA, "b", ofB), 0);
+    }
+
+    /** Nine tenths of the area at about 100 mm/h: the mean over the locations is above the limit, the area is not. */
+    @Test
+    void zonesCountByTheirAreas() {
+        Decision mean = of(Form.MEAN, Relation.AT_LEAST, zones(90, 10, 98, 100, 102, 101, 480, 500, 520, 510));
+        assertDecided(AsStated.MET, false, mean);
+        assertTrue(mean.areaShare().isEmpty(), "locations of zones are no fair count of the area");
+    }
+
+    @Test
+    void zoneWithoutALocationLeavesTheSurfaceUnknown() {
+        Sample one = new Sample(
+                List.of(new Sample.Spot(measured(900), "a"), new Sample.Spot(measured(1000), "a")),
+                Selection.STRATIFIED,
+                Map.of("a", 1.0, "b", 99.0),
+                0);
+        assertFalse(one.standsForSurface());
+        assertDecided(AsStated.MET, false, of(Form.MEAN, Relation.AT_LEAST, one));
+    }
+
+    @Test
+    void boundFromOneLocationOrATargetedOneShowsNothing() {
+        assertDecided(AsStated.NOT_MET, false, of(Form.MEAN, Relation.AT_LEAST, random(atMost(80))));
+        Sample targeted = Sample.of(Selection.TARGETED, List.of(atMost(80), atMost(70)));
+        assertDecided(AsStated.NOT_MET, false, of(Form.MEAN, Relation.AT_LEAST, targeted));
+    }
+
+    @Test
+    void moreLocationsAreNamedWhereTheyWouldSettleIt() {
+        double[] scattered = {150, 900, 300, 700, 350};
+        Decision random = of(Form.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.random(scattered));
+        assertFalse(random.isShown());
+        assertTrue(random.moreLocations().isPresent());
+        assertTrue(of(Form.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.of(Selection.TARGETED, scattered))
+                .moreLocations()
+                .isEmpty());
+        assertTrue(of(Form.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.random(scattered), Bias.RAISES, Bias.LOWERS)
+                .moreLocations()
+                .isEmpty());
+    }
+
+    @Test
+    void locationsLeftOutOfAMeanAreTold() {
+        Decision left = of(Form.MEAN, Relation.AT_LEAST, Sample.random(HIGH).withNotTested(5));
+        assertTrue(left.says().contains("planned locations left out: 5"), left::toString);
+    }
+
+    /** 253.6 mm/h rounded to 10 passes 250 and is 0.4 short of 254: a guard band goes by the figure. */
+    @Test
+    void guardBandGoesByTheFigureNotItsRounding() {
+        Criterion rounded = criterion(Form.MEAN, Relation.AT_LEAST).withRounding(new BigDecimal("10"));
+        Criterion limit = Criterion.of(
+                        Form.MEAN,
+                        Relation.AT_LEAST,
+                        Reading.of("250", FieldUnit.MILLIMETRE_PER_HOUR),
+                        METHOD,
+                        "the owner")
+                .withRounding(new BigDecimal("10"));
+        Decision decision = Decision.of(limit, RateSummary.of(Sample.random(246, 246, 246)));
+        assertEquals(AsStated.MET, decision.asStated());
+        assertEquals(Guarded.REJECTED, decision.guarded(new InfiltrationRate(3)));
+        assertTrue(rounded.toString().contains("254 mm/h after rounding to 10"), rounded::toString);
+    }
+
+    @Test
+    void figureNearTheLimitHasTheDigitsThatShowItsSide() {
+        Criterion limit = Criterion.of(
+                Form.MEAN, Relation.AT_LEAST, Reading.of("2000", FieldUnit.MILLIMETRE_PER_HOUR), METHOD, "the owner");
+        Decision below = Decision.of(limit, RateSummary.of(Sample.random(1996, 1996, 1996)));
+        assertEquals(
+                "1996 mm/h", below.figureText(FieldUnit.MILLIMETRE_PER_HOUR).orElseThrow());
+        Decision at = Decision.of(limit, RateSummary.of(Sample.random(2000, 2000)));
+        assertEquals("2000 mm/h", at.figureText(FieldUnit.MILLIMETRE_PER_HOUR).orElseThrow());
+        assertEquals(
+                "1000 mm/h",
+                of(Form.MEAN, Relation.AT_LEAST, Sample.random(1000, 1000))
+                        .figureText(FieldUnit.MILLIMETRE_PER_HOUR)
+                        .orElseThrow());
     }
 }

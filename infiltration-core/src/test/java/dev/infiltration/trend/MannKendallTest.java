@@ -172,4 +172,14 @@ class MannKendallTest {
         double[] inInches = Arrays.stream(y).map(v -> v / 25.4).toArray();
         assertEquals(MannKendall.of(y).exact(), MannKendall.of(inInches).exact());
     }
+
+    /** 0.1 + 0.2 and 0.3 are one value in other digits (derived). */
+    @Test
+    void valuesThatDifferByRoundingAloneAreOne() {
+        MannKendall rounded = MannKendall.of(0.1 + 0.2, 0.3, 0.5, 0.6, 0.7);
+        MannKendall exact = MannKendall.of(0.3, 0.3, 0.5, 0.6, 0.7);
+        assertEquals(exact.statistic(), rounded.statistic());
+        assertEquals(exact.p(), rounded.p());
+        assertThrows(IllegalArgumentException.class, () -> MannKendall.of(1, Double.NaN, 3));
+    }
 }

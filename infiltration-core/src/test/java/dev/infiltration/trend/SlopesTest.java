@@ -3,6 +3,7 @@
 package dev.infiltration.trend;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.lang.management.ManagementFactory;
@@ -109,5 +110,17 @@ class SlopesTest {
 
     private static long cpu() {
         return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+    }
+
+    /** All points but one at one x: each slope is from that one (derived), and none is looked for among the rest. */
+    @Test
+    void pointsAtOneTimeCostNothing() {
+        int n = 20_000;
+        double[] x = new double[n];
+        double[] y = IntStream.range(0, n).asDoubleStream().toArray();
+        x[0] = -1;
+        y[0] = 0;
+        assertTimeoutPreemptively(
+                java.time.Duration.ofSeconds(20), () -> assertEquals(n / 2.0, new Slopes(x, y).median(), 1e-6));
     }
 }
