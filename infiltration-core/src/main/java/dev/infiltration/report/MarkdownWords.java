@@ -14,7 +14,8 @@ final class MarkdownWords {
     /** What means something where a line begins. */
     private static final Pattern START = Pattern.compile("^(\\s*)([-+=])");
 
-    private static final Pattern NUMBER = Pattern.compile("^(\\s*\\d{1,9})([.)])");
+    /** A number that would begin a list. */
+    private static final Pattern NUMBER = Pattern.compile("^(\\s*\\d{1,9})([.)])(?=\\s|$)");
 
     private MarkdownWords() {}
 

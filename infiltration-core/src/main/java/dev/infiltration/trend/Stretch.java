@@ -175,7 +175,11 @@ public final class Stretch {
                 .distinct()
                 .count();
         long without = points.stream().filter(point -> !point.hasLog()).count();
-        add(reasons, dates < FEWEST_DATES, "measured on " + dates + " dates, at least " + FEWEST_DATES + " are needed");
+        add(
+                reasons,
+                dates < FEWEST_DATES,
+                "measured on " + dates + (dates == 1 ? " date" : " dates") + ", at least " + FEWEST_DATES
+                        + " are needed");
         add(reasons, several(DatedRate::where), NOT_SAME_PLACES);
         add(reasons, several(DatedRate::method), METHOD_CHANGED);
         add(reasons, 2 * without > points.size(), "most outcomes are bounds or zero");

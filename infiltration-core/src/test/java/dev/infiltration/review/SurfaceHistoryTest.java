@@ -145,7 +145,7 @@ class SurfaceHistoryTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             2020-08-01T11:00 | measured on 3 dates, at least 4 are needed
-            2023-01-01T11:00 | measured on 1 dates, at least 4 are needed
+            2023-01-01T11:00 | measured on 1 date, at least 4 are needed
             """)
     void noDateAcrossMaintenance(String cleaned, String why) {
         SurfaceHistory history = FALLING.maintenance("M1", cleaned).history();
