@@ -215,6 +215,16 @@ public final class Uncertainty {
     }
 
     /**
+     * {@return a value and half the width of its interval for people}, rounded together as {@link #plusMinus(double)} does
+     *
+     * @param value the value
+     * @param half  half the width, in the unit of the value
+     */
+    public static String plusMinus(double value, double half) {
+        return Rounding.pair(value, half);
+    }
+
+    /**
      * {@return value and expanded uncertainty for people}, the uncertainty to two significant digits, the value to match:
      * {@code 15280 ± 450 mm/h (95 %, k = 1.96)}
      *

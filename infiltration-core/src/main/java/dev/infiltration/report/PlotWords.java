@@ -7,6 +7,7 @@ import dev.infiltration.units.FieldUnit;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.quantity.Speed;
 
 /** Plots in words and in figures. */
@@ -20,17 +21,22 @@ final class PlotWords {
                 : limits.stream().map(RateLimit::label).collect(Collectors.joining("; ", " Dashed: ", "."));
     }
 
+    /** {@return what a ± is; empty where there is none} */
+    static String plusMinus(List<RateMark> marks) {
+        return marks.stream().anyMatch(RateMark::hasInterval) ? RateWords.PLUS_MINUS : "";
+    }
+
     /** {@return the table that says the same as the drawing} */
     static Table table(Plot plot) {
         if (plot instanceof RatePlot rates) {
             return table(
-                    plot,
+                    caption(plot, rates.marks().stream()),
                     List.of("Location", "Rate"),
                     rates.marks().stream().map(mark -> row(mark, rates.unit())).toList());
         }
         if (plot instanceof HistoryPlot history) {
             return table(
-                    plot,
+                    caption(plot, history.points().stream().map(HistoryPlot.Point::mark)),
                     List.of("Date", "Rate"),
                     history.points().stream()
                             .map(point -> row(point, history.unit()))
@@ -38,22 +44,25 @@ final class PlotWords {
         }
         if (plot instanceof MapPlot map) {
             return table(
-                    plot,
+                    caption(plot, map.spots().stream().map(MapPlot.Spot::mark)),
                     List.of("Location", map.across(), map.up(), "Rate"),
                     map.spots().stream().map(spot -> row(spot, map)).toList());
         }
         PairPlot pairs = (PairPlot) plot;
         return table(
-                plot,
+                caption(plot, pairs.pairs().stream().flatMap(pair -> Stream.of(pair.before(), pair.after()))),
                 List.of("Location", "Before: " + pairs.before(), "After: " + pairs.after()),
                 pairs.pairs().stream().map(pair -> row(pair, pairs.unit())).toList());
     }
 
-    private static Table table(Plot plot, List<String> heads, List<List<Phrase>> rows) {
-        return new Table(
-                Phrase.written(plot.title()),
-                heads.stream().map(Phrase::written).toList(),
-                rows);
+    private static Phrase caption(Plot plot, Stream<RateMark> marks) {
+        String plusMinus = plusMinus(marks.toList());
+        Phrase title = Phrase.written(plot.title());
+        return plusMinus.isEmpty() ? title : title.and("; " + plusMinus);
+    }
+
+    private static Table table(Phrase caption, List<String> heads, List<List<Phrase>> rows) {
+        return new Table(caption, heads.stream().map(Phrase::written).toList(), rows);
     }
 
     private static List<Phrase> row(RateMark mark, FieldUnit<Speed> unit) {

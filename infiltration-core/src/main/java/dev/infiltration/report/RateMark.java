@@ -3,6 +3,7 @@
 package dev.infiltration.report;
 
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.rate.Uncertainty;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import java.util.Objects;
@@ -15,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param label   what it is the rate of
  * @param outcome the rate or its bound
- * @param half    half the width of the rate's interval; null where none is known
+ * @param half    the rate's expanded uncertainty (95 %) of readings and instruments; null where none is known
  */
 public record RateMark(
         String label, RateOutcome outcome, @Nullable InfiltrationRate half) {
@@ -45,12 +46,22 @@ public record RateMark(
         return outcome.figure().map(rate -> rate.in(unit));
     }
 
-    /** {@return the rate in words} */
+    boolean hasInterval() {
+        return half != null && half.millimetresPerHour() > 0;
+    }
+
+    /** {@return the rate in words, with its ± where one is known} */
     String text(FieldUnit<Speed> unit) {
         return outcome.match(
-                measured -> measured.value().text(unit) + (half == null ? "" : " \u00B1 " + half.text(unit)),
+                measured -> text(measured.value(), unit),
                 upper -> "at most " + upper.bound().text(unit),
                 lower -> "at least " + lower.bound().text(unit),
                 withheld -> "no rate");
+    }
+
+    private String text(InfiltrationRate rate, FieldUnit<Speed> unit) {
+        return half == null || !hasInterval()
+                ? rate.text(unit)
+                : Uncertainty.plusMinus(rate.in(unit), half.in(unit)) + " " + unit.symbol();
     }
 }

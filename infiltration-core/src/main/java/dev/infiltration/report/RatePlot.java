@@ -28,9 +28,10 @@ public record RatePlot(String title, FieldUnit<Speed> unit, List<RateMark> marks
 
     @Override
     public String description() {
-        return "Rate of each location in " + unit.symbol()
-                + " on a log scale. A dot is a rate, with its interval where one is"
-                + " known; an arrowhead to the left is at most so much, one to the right at least so much."
-                + PlotWords.limits(limits);
+        String plusMinus = PlotWords.plusMinus(marks);
+        return "Rate of each location in " + unit.symbol() + " on a log scale. A dot is a rate"
+                + (plusMinus.isEmpty() ? "" : ", the line through it its \u00B1")
+                + "; an arrowhead to the left is at most so much, one to the right at least so much."
+                + (plusMinus.isEmpty() ? "" : " " + plusMinus + ".") + PlotWords.limits(limits);
     }
 }

@@ -62,7 +62,7 @@ final class VisitPlots {
                 row.outcome(),
                 row.uncertainty()
                         .map(known -> known.expanded(LEVEL))
-                        .filter(Double::isFinite)
+                        .filter(half -> half > 0 && Double.isFinite(half))
                         .map(InfiltrationRate::new)
                         .orElse(null));
     }

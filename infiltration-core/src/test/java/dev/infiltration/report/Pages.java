@@ -5,9 +5,12 @@ package dev.infiltration.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.infiltration.check.VisitAt;
 import dev.infiltration.exchange.FieldBookJson;
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.ReadBook;
+import dev.infiltration.field.Visit;
+import dev.infiltration.review.Review;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -15,6 +18,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Attribute;
 import org.jsoup.nodes.Document;
@@ -86,6 +90,42 @@ final class Pages {
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
+    }
+
+    /** {@return the demo with one of its visits changed} */
+    static FieldBook demo(String id, UnaryOperator<Visit> change) {
+        FieldBook demo = demo();
+        return demo.withVisits(demo.visits().stream()
+                .map(visit -> id.equals(visit.id()) ? change.apply(visit) : visit)
+                .toList());
+    }
+
+    static VisitAt visitAt(Review review, String id) {
+        return review.surfaces().stream()
+                .map(row -> row.visit())
+                .filter(visit -> id.equals(visit.visit().id()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** {@return the report of a visit} */
+    static Document visit(Review review, String id) {
+        return sound(VisitReport.of(review, visitAt(review, id)).html());
+    }
+
+    /** {@return the table of a caption that begins so} */
+    static Element table(Element page, String caption) {
+        return page.select("table").stream()
+                .filter(table -> table.selectFirst("caption").text().startsWith(caption))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** {@return the cells of each row} */
+    static List<List<String>> rows(Element table) {
+        return table.select("tbody tr").stream()
+                .map(row -> row.children().stream().map(Element::text).toList())
+                .toList();
     }
 
     /** {@return the page}, which is sound HTML, holds nothing that runs and asks for nothing */

@@ -31,23 +31,16 @@ class VisitReportTest {
 
     private static final Review REVIEW = Review.of(Pages.demo());
 
-    private static VisitAt visit(Review review, String id) {
-        return review.surfaces().stream()
-                .map(row -> row.visit())
-                .filter(visit -> id.equals(visit.visit().id()))
-                .findFirst()
-                .orElseThrow();
-    }
-
     private static Document page(String id) {
-        return Pages.sound(VisitReport.of(REVIEW, visit(REVIEW, id)).html());
+        return Pages.visit(REVIEW, id);
     }
 
     private static Review changed(String id, UnaryOperator<Visit> change) {
-        FieldBook demo = Pages.demo();
-        return Review.of(demo.withVisits(demo.visits().stream()
-                .map(visit -> id.equals(visit.id()) ? change.apply(visit) : visit)
-                .toList()));
+        return Review.of(Pages.demo(id, change));
+    }
+
+    private static VisitAt visit(Review review, String id) {
+        return Pages.visitAt(review, id);
     }
 
     @Test
