@@ -2,17 +2,22 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.report;
 
+import dev.infiltration.check.PouringAt;
+import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Pouring;
 import dev.infiltration.field.Ring;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.rate.RateEquation;
+import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.review.Review;
-import dev.infiltration.review.RunRate;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Where each figure of a visit comes from: the run, the formula, the constant with its density, the method and its limits. */
 final class Origins {
@@ -21,13 +26,15 @@ final class Origins {
 
     private final Review review;
     private final VisitAt visit;
-    private final List<RunRate> runs;
+    private final List<PouringAt> counted;
     private final RateWords words;
 
-    Origins(Review review, VisitAt visit, List<RunRate> runs) {
+    Origins(Review review, VisitAt visit) {
         this.review = review;
         this.visit = visit;
-        this.runs = runs;
+        this.counted = review.locations(visit).stream()
+                .flatMap(row -> row.counted().stream())
+                .toList();
         this.words = RateWords.of(visit);
     }
 
@@ -36,14 +43,14 @@ final class Origins {
                 "origins",
                 Phrase.of("Where the figures come from"),
                 List.of(
-                        Block.Paragraph.of(
-                                "A run's rate is " + FORMULA
-                                        + ": M the mass of the water that went in, D the ring's mean inside diameter, t the time it took. "
-                                        + "A location's rate is the mean of its runs that count. A surface's figures join the locations that have one."),
+                        Block.Paragraph.of("A run's rate is " + FORMULA
+                                + ": M the mass of the water that went in, D the ring's mean inside diameter, t the time it took. "
+                                + "A location's rate is the mean of its runs that count, or without a run the bound from the discontinued "
+                                + "prewetting. A surface's figures join the locations that have one."),
                         Block.Table.of(
-                                "Figures of the runs",
-                                List.of("Run", "Place in the book", "M", "D", "t", "K", "I"),
-                                runs.stream().map(this::row).toList()),
+                                "Figures of the runs and of discontinued prewettings",
+                                List.of("Figure", "Place in the book", "M", "D", "t", "K", "I", "Counts"),
+                                figures().map(this::row).toList()),
                         method(),
                         new Block.Points(review.policyChanges().stream()
                                 .map(change ->
@@ -51,16 +58,58 @@ final class Origins {
                                 .toList())));
     }
 
-    private List<Phrase> row(RunRate run) {
-        Pouring pouring = run.run().pouring();
+    /** Those of the visit, and those of other visits of the day that a rate rests on. */
+    private Stream<PouringAt> figures() {
+        Stream<PouringAt> own = visit.tests().stream()
+                .flatMap(test -> Stream.concat(
+                        test.preWet().stream().filter(preWet -> preWet.pouring().isStopped()), test.runs().stream()));
+        return Stream.concat(own, counted.stream()).distinct();
+    }
+
+    private List<Phrase> row(PouringAt figure) {
+        Pouring pouring = figure.pouring();
+        RateOutcome outcome = figure.outcome();
+        boolean isGiven = outcome.figure().isPresent();
         return List.of(
-                Phrase.written(run.run().subject()),
-                Phrase.code(run.where()),
-                Phrase.written(pouring.pouredWater().orElse(null)).and(leftStanding(pouring)),
-                run.run().test().ring().map(Origins::diameter).orElse(Phrase.NOT_RECORDED),
+                Phrase.written(figure.subject()),
+                Phrase.code(review.placeOf(figure)),
+                mass(pouring).orElse(Phrase.NOT_RECORDED),
+                figure.test().ring().map(Origins::diameter).orElse(Phrase.NOT_RECORDED),
                 Phrase.written(pouring.elapsed()),
-                run.constant().map(constant -> Phrase.of(constant.toString())).orElse(Phrase.of("none used")),
-                rate(run));
+                figure.constant()
+                        .filter(constant -> isGiven)
+                        .map(constant -> Phrase.of(constant.toString()))
+                        .orElse(Phrase.of("none used")),
+                rate(outcome),
+                Phrase.of(counted.contains(figure) ? "yes" : "no: " + whyNot(figure, isGiven)));
+    }
+
+    private String whyNot(PouringAt figure, boolean isGiven) {
+        if (figure.pouring().isVoid()) {
+            return "void";
+        }
+        if (!isGiven) {
+            return "no rate";
+        }
+        if (!figure.isRun()) {
+            return hasRuns(figure.test()) ? "runs were made there" : "a later prewetting does";
+        }
+        String first = visit.method()
+                .map(method -> "the first " + method.runsPerDay() + " count")
+                .orElse("the first ones count");
+        return "of a day's runs since any maintenance " + first;
+    }
+
+    private boolean hasRuns(TestAt test) {
+        return visit.tests().stream()
+                .filter(each ->
+                        Objects.equals(each.test().location(), test.test().location()))
+                .anyMatch(each -> !each.runs().isEmpty());
+    }
+
+    /** {@return the water that was poured, less what was left standing}; empty where it was not recorded */
+    static Optional<Phrase> mass(Pouring pouring) {
+        return pouring.pouredWater().map(water -> Phrase.written(water).and(leftStanding(pouring)));
     }
 
     private static String leftStanding(Pouring pouring) {
@@ -68,10 +117,9 @@ final class Origins {
         return isLess ? ", less what stood " + pouring.depthAtStop() + " deep" : "";
     }
 
-    private Phrase rate(RunRate run) {
-        Phrase figure = Phrase.of(words.text(run.outcome()));
-        return run.outcome()
-                .figure()
+    private Phrase rate(RateOutcome outcome) {
+        Phrase figure = Phrase.of(words.text(outcome));
+        return outcome.figure()
                 .map(rate -> figure.and("; unrounded " + unrounded(rate)))
                 .orElse(figure);
     }
@@ -80,7 +128,8 @@ final class Origins {
         return rate.in(FieldUnit.MILLIMETRE_PER_HOUR) + " mm/h";
     }
 
-    private static Phrase diameter(Ring ring) {
+    /** {@return the ring's mean inside diameter}, as it is used */
+    static Phrase diameter(Ring ring) {
         if (!ring.isUsable()) {
             return Phrase.missing("no usable diameter");
         }

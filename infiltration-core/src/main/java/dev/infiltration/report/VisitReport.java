@@ -9,10 +9,8 @@ import dev.infiltration.field.Amendment;
 import dev.infiltration.field.Visit;
 import dev.infiltration.method.ReportItem;
 import dev.infiltration.method.TestMethod;
-import dev.infiltration.report.Block.Fact;
 import dev.infiltration.report.Block.Section;
 import dev.infiltration.review.Review;
-import dev.infiltration.review.RunRate;
 import dev.infiltration.review.VisitDecision;
 import dev.infiltration.summary.Decision;
 import dev.infiltration.summary.SurfaceRate;
@@ -37,28 +35,18 @@ public final class VisitReport {
     private final Review review;
     private final VisitAt visit;
     private final SurfaceRate row;
-    private final Made made;
+    private final List<Decision> decisions;
     private final String name;
     private final Plots plots;
-    private final ReportItems items;
 
-    private VisitReport(Review review, SurfaceRate row, Made made, String name, Plots plots) {
+    private VisitReport(Review review, SurfaceRate row, List<Decision> decisions, String name, Plots plots) {
         this.review = review;
         this.visit = row.visit();
         this.row = row;
-        this.made = made;
+        this.decisions = decisions;
         this.name = name;
         this.plots = plots;
-        this.items = new ReportItems(visit);
     }
-
-    /**
-     * What was made of a visit.
-     *
-     * @param runs      its runs with their rates
-     * @param decisions the decisions on its surface
-     */
-    private record Made(List<RunRate> runs, List<Decision> decisions) {}
 
     /**
      * {@return the report of a visit}
@@ -82,8 +70,6 @@ public final class VisitReport {
      */
     public static List<VisitReport> all(Review review) {
         List<SurfaceRate> rows = review.surfaces();
-        Map<VisitAt, List<RunRate>> runs = review.runs().stream()
-                .collect(Collectors.groupingBy(run -> run.run().test().visit()));
         Map<VisitAt, List<Decision>> decisions = review.decisions().stream()
                 .collect(Collectors.groupingBy(
                         VisitDecision::visit, Collectors.mapping(VisitDecision::decision, Collectors.toList())));
@@ -93,7 +79,7 @@ public final class VisitReport {
         List<VisitReport> reports = new ArrayList<>();
         for (SurfaceRate row : rows) {
             VisitAt visit = row.visit();
-            Made made = new Made(runs.getOrDefault(visit, List.of()), decisions.getOrDefault(visit, List.of()));
+            List<Decision> made = decisions.getOrDefault(visit, List.of());
             reports.add(new VisitReport(review, row, made, names.get(reports.size()), Plots.none()));
         }
         return reports;
@@ -105,7 +91,7 @@ public final class VisitReport {
      * @param plots what draws them
      */
     public VisitReport withPlots(Plots plots) {
-        return new VisitReport(review, row, made, name, Objects.requireNonNull(plots, "plots"));
+        return new VisitReport(review, row, decisions, name, Objects.requireNonNull(plots, "plots"));
     }
 
     /** {@return the visit} */
@@ -129,7 +115,10 @@ public final class VisitReport {
         return Collections.unmodifiableMap(drawn.byName());
     }
 
-    /** {@return what the method's report must state here and the book does not say} */
+    /**
+     * {@return the items of the method's data that a report must state here and the book does not say}; what is missing of the
+     * figures of a test, such as its prewetting time, the report names beside them
+     */
     public List<ReportItem.Item> missing() {
         return visit.missingItems();
     }
@@ -163,17 +152,18 @@ public final class VisitReport {
     private List<Block> parts() {
         List<Block> parts = new ArrayList<>();
         parts.add(new Section("rates", Phrase.of("Rates"), rates()));
-        if (!made.decisions().isEmpty()) {
-            List<Block> decisions =
-                    made.decisions().stream().map(DecisionPart::of).toList();
-            parts.add(new Section("decisions", Phrase.of("Decisions"), decisions));
+        if (!decisions.isEmpty()) {
+            parts.add(new Section(
+                    "decisions",
+                    Phrase.of("Decisions"),
+                    decisions.stream().map(DecisionPart::of).toList()));
         }
-        parts.add(new Section("items", Phrase.of("What the report must state"), stated()));
+        parts.add(new StatedPart(visit).section());
         parts.add(new Section("record", Phrase.of("The visit"), List.of(new VisitFacts(review, visit).facts())));
         parts.addAll(locationParts());
         parts.add(new Section("findings", Phrase.of("Findings on the visit as a whole"), findings()));
         parts.add(new Section("amendments", Phrase.of("Amendments"), amendments()));
-        parts.add(new Origins(review, visit, made.runs()).section());
+        parts.add(new Origins(review, visit).section());
         visit.method().map(Origins::limits).ifPresent(parts::add);
         parts.add(new Section("cautions", Phrase.of("Cautions, and whom to defer to"), List.of(cautions())));
         return parts;
@@ -212,31 +202,6 @@ public final class VisitReport {
         List<Section> parts = new ArrayList<>();
         locations().forEach(part -> parts.add(part.section("location-" + (parts.size() + 1))));
         return parts;
-    }
-
-    private List<Block> stated() {
-        List<ReportItem.Item> asked = items.askedFor();
-        if (asked.isEmpty()) {
-            return List.of(Block.Paragraph.of("No method is known that asks for anything."));
-        }
-        List<Fact> facts = asked.stream()
-                .map(item -> new Fact(Words.item(item), value(item)))
-                .toList();
-        return List.of(Block.Paragraph.of(missingInWords()), new Block.Facts(facts));
-    }
-
-    private Phrase value(ReportItem.Item item) {
-        Phrase value = items.value(item);
-        return missing().contains(item) && !value.equals(Phrase.NOT_RECORDED)
-                ? value.and(" ").and(Phrase.missing("incomplete"))
-                : value;
-    }
-
-    private String missingInWords() {
-        List<String> missing = missing().stream().map(Words::item).toList();
-        return missing.isEmpty()
-                ? "Nothing that the method asks a report to state is missing."
-                : "Missing: " + String.join(", ", missing) + ".";
     }
 
     private List<Block> findings() {

@@ -6,6 +6,7 @@ import dev.infiltration.check.CheckedBook;
 import dev.infiltration.check.Checker;
 import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
+import dev.infiltration.check.PouringAt;
 import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.FieldBook;
@@ -260,6 +261,15 @@ public final class Review {
     }
 
     /** The place of a test of this review, as the document counts. */
+    /**
+     * {@return where a prewetting or run stands in what was read}, as findings point to it
+     *
+     * @param pouring the prewetting or run
+     */
+    public Place placeOf(PouringAt pouring) {
+        return pouring.place().in(gaps);
+    }
+
     Place placeOf(TestAt test) {
         return test.place().in(gaps);
     }
