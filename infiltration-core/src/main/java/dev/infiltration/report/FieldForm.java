@@ -108,7 +108,7 @@ public final class FieldForm {
                 "visit",
                 Phrase.of("Visit"),
                 List.of(
-                        lines("Who, where, when", FormLines.ofVisit()),
+                        lines("Who, where, when", FormLines.ofVisit(method)),
                         lines("Before the first test", FormLines.before(method)),
                         new Paragraph(Phrase.strong("The report must also state")),
                         new Points(List.of(Phrase.of(items()))),

@@ -5,14 +5,17 @@ package dev.infiltration.report;
 import dev.infiltration.field.Head;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Pouring;
+import dev.infiltration.field.Surface;
 import dev.infiltration.field.Visit;
 import dev.infiltration.field.Word;
 import dev.infiltration.method.Band;
 import dev.infiltration.method.MassStep;
+import dev.infiltration.method.ReportItem;
 import dev.infiltration.method.TestMethod;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The lines of a field form. */
@@ -42,13 +45,39 @@ final class FormLines {
                 .collect(Collectors.joining(" "));
     }
 
-    static List<Line> ofVisit() {
-        return List.of(
-                Line.of("Site, surface"),
-                Line.of("Visit no., date"),
-                new Line("Purpose", "", boxes(Visit.Purpose.values())),
-                Line.of("Crew, initials and roles"),
-                Line.of("Weather, air temperature"));
+    static List<Line> ofVisit(TestMethod method) {
+        List<Line> lines = new ArrayList<>();
+        lines.add(Line.of("Site, surface"));
+        method.reportItems().stream()
+                .map(ReportItem::item)
+                .distinct()
+                .sorted()
+                .flatMap(item -> ofSurface(item).stream())
+                .forEach(lines::add);
+        lines.add(Line.of("Visit no., date"));
+        lines.add(new Line("Purpose", "", boxes(Visit.Purpose.values())));
+        lines.add(Line.of("Crew, initials and roles"));
+        lines.add(Line.of("Weather, air temperature"));
+        return lines;
+    }
+
+    /** The row of an item on the site and its surface; every other item has its row on every form. */
+    private static Optional<Line> ofSurface(ReportItem.Item item) {
+        return switch (item) {
+            case SITE_DESCRIPTION -> Optional.of(Line.of("Site in words"));
+            case PAVEMENT_DESCRIPTION -> Optional.of(Line.of("Unit type, laying pattern, joint filling"));
+            case AGE -> Optional.of(Line.of("Day the surface was placed"));
+            case THICKNESS -> Optional.of(new Line("Thickness", "", boxes(Surface.ThicknessBasis.values())));
+            case IDENTIFICATION,
+                    LOCATION,
+                    DATE,
+                    START_FINISH,
+                    CREW,
+                    WEATHER,
+                    LAST_RAIN_DEPTH,
+                    SURFACE_TEMPERATURE,
+                    PHOTO -> Optional.empty();
+        };
     }
 
     static List<Line> before(TestMethod method) {
@@ -75,15 +104,22 @@ final class FormLines {
 
     static List<Line> ofLocation(TestMethod method) {
         return List.of(
-                Line.of("Location, zone, place"),
+                Line.of("Test no., location, zone, place"),
                 new Line("Not tested because", "", boxes(LocationTest.NotTested.values())),
-                new Line("Ring, inside diameters", method.insideDiameter().toString(), ""),
+                new Line("Ring no., height", method.ringHeight().toString(), ""),
+                new Line("Ring, inside diameters", diameters(method), ""),
+                Line.of("Slope"),
                 new Line("Clear distance to other spots", method.clearSpacing().toString(), ""),
                 new Line(
                         "Surface, water temperature",
                         method.surfaceTemperature().toString(),
                         ""),
-                Line.of("Photographs"));
+                Line.of("Photographs"),
+                Line.of("Note"));
+    }
+
+    private static String diameters(TestMethod method) {
+        return method.insideDiameter() + "; read to " + bare(method.diameterResolution());
     }
 
     static List<Line> ofPouring(TestMethod method, int pours) {
@@ -95,6 +131,7 @@ final class FormLines {
         }
         lines.add(new Line("Time taken, s", "read to " + bare(method.timeResolution()), ""));
         lines.add(new Line("Ended", "", boxes(Pouring.End.values())));
+        lines.add(Line.of("Void because"));
         lines.add(Line.of("Depth left standing"));
         lines.add(new Line("Head", method.head().toString(), boxes(Head.State.values())));
         return lines;

@@ -3,6 +3,7 @@
 package dev.infiltration.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,6 +11,7 @@ import dev.infiltration.method.Band;
 import dev.infiltration.method.Basis;
 import dev.infiltration.method.Methods;
 import dev.infiltration.method.Range;
+import dev.infiltration.method.ReportItem;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.review.Review;
 import dev.infiltration.units.FieldUnit;
@@ -18,6 +20,8 @@ import java.util.List;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The blank form says what the method's data says, whatever those are. */
 class FieldFormTest {
@@ -85,11 +89,62 @@ class FieldFormTest {
                 .text();
         assertEquals(
                 "Start, h:min:s Water poured Vessel 1, before / after Vessel 2, before / after Time taken, s Ended"
-                        + " Depth left standing Head",
+                        + " Void because Depth left standing Head",
                 rows);
         Element events = page.select("section[id^=location-] table").get(2);
         assertTrue(events.selectFirst("caption").text().contains("leak"));
         assertEquals(4, events.select("tbody tr").size());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    IDENTIFICATION       | Visit no., date            | Test no., location, zone, place
+                    LOCATION             | Test no., location, zone, place |
+                    SITE_DESCRIPTION     | Site in words              |
+                    PAVEMENT_DESCRIPTION | Unit type, laying pattern, joint filling |
+                    AGE                  | Day the surface was placed |
+                    THICKNESS            | Thickness                  |
+                    DATE                 | Visit no., date            |
+                    START_FINISH         | Start, h:min:s             | Time taken, s
+                    CREW                 | Crew, initials and roles   |
+                    WEATHER              | Weather, air temperature   |
+                    LAST_RAIN_DEPTH      | Last rain ended, its depth |
+                    SURFACE_TEMPERATURE  | Surface, water temperature |
+                    PHOTO                | Photographs                |
+                    """)
+    void everyItemThatAReportMustStateHasARow(ReportItem.Item item, String row, String other) {
+        TestMethod method = Methods.unitPavement().withReportItems(List.of(ReportItem.of(item)));
+        List<String> rows = page(FieldForm.of(method)).select("tbody th").eachText();
+        assertTrue(rows.contains(row), rows.toString());
+        assertTrue(other == null || rows.contains(other), rows.toString());
+    }
+
+    @Test
+    void surfaceIsDescribedOnlyAsTheMethodAsks() {
+        String concrete = page(FieldForm.of(Methods.perviousConcrete())).text();
+        assertTrue(concrete.contains("Day the surface was placed"));
+        assertFalse(concrete.contains("Unit type"));
+        String units = page(FieldForm.of(Methods.unitPavement())).text();
+        assertTrue(units.contains("Unit type"));
+        assertFalse(units.contains("Day the surface was placed"));
+    }
+
+    @Test
+    void ringAndSpotHaveRowsOfTheirOwn() {
+        Element spot = page(FieldForm.of(Methods.unitPavement()))
+                .select("section[id^=location-] table")
+                .first();
+        List<List<String>> rows = Pages.rows(spot);
+        assertTrue(
+                rows.contains(List.of(
+                        "Ring no., height", Methods.unitPavement().ringHeight().toString(), "")),
+                rows.toString());
+        assertTrue(
+                rows.stream()
+                        .anyMatch(row -> row.get(0).equals("Ring, inside diameters")
+                                && row.get(1).endsWith("; read to 1 mm; 0.05 in")),
+                rows.toString());
+        assertTrue(spot.select("tbody th").eachText().containsAll(List.of("Slope", "Note")));
     }
 
     @Test
