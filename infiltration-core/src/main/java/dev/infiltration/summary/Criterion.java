@@ -3,6 +3,7 @@
 package dev.infiltration.summary;
 
 import dev.infiltration.field.Word;
+import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
@@ -190,6 +191,20 @@ public record Criterion(
     public boolean passes(InfiltrationRate figure) {
         BigDecimal value = new BigDecimal(figure.in(limit.unit())).round(DIGITS);
         return relation.holds(rounded(value).compareTo(limit.value().round(DIGITS)));
+    }
+
+    /**
+     * {@return whether an outcome settles if its rate passes}: a measured rate does; a bound does only where every rate that it
+     * leaves open passes, or none
+     *
+     * @param outcome the outcome; one that is withheld settles nothing
+     */
+    public boolean isSettledBy(RateOutcome outcome) {
+        return outcome.match(
+                measured -> true,
+                upper -> passes(upper.bound()) != relation.isFloor(),
+                lower -> passes(lower.bound()) == relation.isFloor(),
+                withheld -> false);
     }
 
     private BigDecimal rounded(BigDecimal value) {

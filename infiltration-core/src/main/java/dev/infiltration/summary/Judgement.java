@@ -160,7 +160,7 @@ final class Judgement {
     }
 
     private boolean isSure(RateOutcome outcome) {
-        return outcome instanceof Measured || settles(outcome, passes(outcome));
+        return criterion.isSettledBy(outcome);
     }
 
     /** Whether a bound settles what it says: a rate of at most too little fails, one of at least enough passes. */

@@ -7,9 +7,12 @@ import dev.infiltration.field.Position;
 import dev.infiltration.units.Reading;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
@@ -35,11 +38,20 @@ final class Features {
         json.writeEndObject();
     }
 
-    void start(String id) {
+    /** What has no id of its own has none here. */
+    void start(@Nullable String... id) {
         json.writeStartObject();
         json.writeStringProperty("type", "Feature");
-        json.writeStringProperty("id", id);
+        if (Arrays.stream(id).noneMatch(Objects::isNull)) {
+            json.writeStringProperty(
+                    "id", Arrays.stream(id).map(Features::escaped).collect(Collectors.joining("/")));
+        }
         json.writeName("geometry");
+    }
+
+    /** Percent-encoded where it would be taken for the sign between two ids (RFC 3986, 2.1). */
+    private static String escaped(@Nullable String id) {
+        return String.valueOf(id).replace("%", "%25").replace("/", "%2F");
     }
 
     void properties(Runnable properties) {
@@ -99,8 +111,8 @@ final class Features {
         }
     }
 
-    void date(@Nullable LocalDate date) {
-        text("date", date == null ? null : date.toString());
+    void date(String name, @Nullable LocalDate date) {
+        text(name, date == null ? null : date.toString());
     }
 
     void amount(String name, @Nullable Reading<?> reading) {

@@ -18,9 +18,14 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** The latest row of every location and surface; a visit without a date is earlier than any with one. */
+/**
+ * The latest row with a figure of every location and surface, or the latest where none has one; and the latest visit. A visit
+ * without a date is earlier than any with one.
+ */
 final class Latest {
 
     private static final Comparator<VisitAt> BY_DATE = Comparator.comparing(
@@ -28,22 +33,39 @@ final class Latest {
 
     private final Map<List<@Nullable String>, LocationRate> locations = new HashMap<>();
     private final Map<@Nullable String, SurfaceRate> surfaces = new HashMap<>();
-    private final List<VisitDecision> decisions;
+    private final Map<List<@Nullable String>, VisitAt> visits = new HashMap<>();
+    private final Map<VisitAt, List<VisitDecision>> decisions;
 
     Latest(Review review) {
-        decisions = review.decisions();
+        decisions = review.decisions().stream().collect(Collectors.groupingBy(VisitDecision::visit));
         review.locations()
                 .forEach(row -> locations.merge(
-                        key(row.visit().visit().surface(), row.location()), row, later(LocationRate::visit)));
-        review.surfaces().forEach(row -> surfaces.merge(row.visit().visit().surface(), row, later(SurfaceRate::visit)));
+                        key(row.visit().visit().surface(), row.location()),
+                        row,
+                        later(
+                                LocationRate::visit,
+                                each -> each.outcome().figure().isPresent())));
+        review.surfaces().forEach(this::add);
+    }
+
+    private void add(SurfaceRate row) {
+        VisitAt visit = row.visit();
+        String surface = visit.visit().surface();
+        surfaces.merge(surface, row, later(SurfaceRate::visit, each -> each.restOn() > 0));
+        visits.merge(Arrays.asList(surface), visit, later(each -> each, each -> true));
+        visit.tests()
+                .forEach(test ->
+                        visits.merge(key(surface, test.test().location()), visit, later(each -> each, each -> true)));
     }
 
     private static List<@Nullable String> key(@Nullable String surface, @Nullable String location) {
         return Arrays.asList(surface, location);
     }
 
-    private static <T> BinaryOperator<T> later(Function<T, VisitAt> visit) {
-        return (one, other) -> BY_DATE.compare(visit.apply(one), visit.apply(other)) > 0 ? one : other;
+    private static <T> BinaryOperator<T> later(Function<T, VisitAt> visit, Predicate<T> hasFigure) {
+        Comparator<T> figureFirst = Comparator.comparing(hasFigure::test);
+        Comparator<T> order = figureFirst.thenComparing(visit, BY_DATE);
+        return (one, other) -> order.compare(one, other) > 0 ? one : other;
     }
 
     Optional<LocationRate> location(@Nullable String surface, @Nullable String location) {
@@ -54,7 +76,17 @@ final class Latest {
         return Optional.ofNullable(surfaces.get(surface));
     }
 
+    /** {@return the latest visit to a surface} */
+    Optional<VisitAt> visit(@Nullable String surface) {
+        return Optional.ofNullable(visits.get(Arrays.asList(surface)));
+    }
+
+    /** {@return the latest visit that names a location, tested or not} */
+    Optional<VisitAt> visit(@Nullable String surface, @Nullable String location) {
+        return Optional.ofNullable(visits.get(key(surface, location)));
+    }
+
     List<VisitDecision> decisions(VisitAt visit) {
-        return decisions.stream().filter(each -> each.visit() == visit).toList();
+        return decisions.getOrDefault(visit, List.of());
     }
 }

@@ -3,6 +3,7 @@
 
 package dev.infiltration.exchange.geojson;
 
+import dev.infiltration.check.VisitAt;
 import dev.infiltration.exchange.text.Output;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.Site;
@@ -10,8 +11,11 @@ import dev.infiltration.field.Surface;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.review.Review;
 import dev.infiltration.review.VisitDecision;
+import dev.infiltration.summary.Criterion;
+import dev.infiltration.summary.Decision;
 import dev.infiltration.summary.LocationRate;
 import dev.infiltration.summary.SurfaceRate;
+import dev.infiltration.units.InfiltrationRate;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -26,8 +30,8 @@ import tools.jackson.core.JsonGenerator;
  *
  * <p>A location is a point, longitude before latitude, on WGS 84; without a position on earth its geometry is null. A surface is
  * the points of its locations. {@code outcome} qualifies {@code rate}: measured, upper-bound, lower-bound or withheld; both are
- * absent where nothing was tested. Rates are at full precision, in mm/h. The latest visit is that of the latest date; of several
- * on one day the last in the book.
+ * absent where nothing was tested. Rates are at full precision, in mm/h. The latest rate is that of the latest date with a rate or
+ * a bound; of several on one day the last in the book. A later visit that gave neither is named beside it.
  */
 public final class ReviewGeoJson {
 
@@ -78,17 +82,19 @@ public final class ReviewGeoJson {
     }
 
     private void surface(Site site, Surface surface) {
-        features.start(String.valueOf(surface.id()));
+        features.start(surface.id());
         features.points(surface.locations().stream().map(Location::position).toList());
         features.properties(() -> {
             features.text("kind", "surface");
             place(site, surface);
-            latest.surface(surface.id()).ifPresent(this::rate);
+            Optional<SurfaceRate> row = latest.surface(surface.id());
+            row.ifPresent(this::rate);
+            lastVisit(latest.visit(surface.id()), row.map(SurfaceRate::visit));
         });
     }
 
     private void location(Site site, Surface surface, Location location) {
-        features.start(surface.id() + "/" + location.id());
+        features.start(surface.id(), location.id());
         features.point(location.position());
         features.properties(() -> {
             features.text("kind", "location");
@@ -97,7 +103,9 @@ public final class ReviewGeoJson {
             features.text("zone", location.zone());
             features.amount("x", location.x());
             features.amount("y", location.y());
-            latest.location(surface.id(), location.id()).ifPresent(this::rate);
+            Optional<LocationRate> row = latest.location(surface.id(), location.id());
+            row.ifPresent(this::rate);
+            lastVisit(latest.visit(surface.id(), location.id()), row.map(LocationRate::visit));
         });
     }
 
@@ -111,14 +119,43 @@ public final class ReviewGeoJson {
     }
 
     private void rate(LocationRate row) {
-        features.text("visit", row.visit().visit().id());
-        features.date(row.visit().visit().date());
+        visit(row.visit());
         outcome(row.outcome());
+        row.outcome().figure().ifPresent(figure -> passes(row, figure));
+    }
+
+    private void visit(VisitAt visit) {
+        features.text("visit", visit.visit().id());
+        features.date("date", visit.visit().date());
+    }
+
+    private void lastVisit(Optional<VisitAt> last, Optional<VisitAt> rated) {
+        last.filter(visit -> !rated.equals(Optional.of(visit))).ifPresent(visit -> {
+            features.text("lastVisit", visit.visit().id());
+            features.date("lastVisited", visit.visit().date());
+        });
+    }
+
+    /** By each criterion that is about locations and was not refused there. */
+    private void passes(LocationRate row, InfiltrationRate figure) {
+        List<Criterion> criteria = latest.decisions(row.visit()).stream()
+                .map(VisitDecision::decision)
+                .filter(decision -> decision.asStated() != Decision.AsStated.NO_FIGURE)
+                .map(Decision::criterion)
+                .filter(criterion -> criterion.form() == Criterion.Form.EVERY_LOCATION
+                        || criterion.form() == Criterion.Form.SHARE_OF_LOCATIONS)
+                .toList();
+        if (!criteria.isEmpty()) {
+            features.objects("decisions", criteria, criterion -> {
+                features.text("criterion", criterion.toString());
+                features.flag("passes", criterion.passes(figure));
+                features.flag("sure", criterion.isSettledBy(row.outcome()));
+            });
+        }
     }
 
     private void rate(SurfaceRate row) {
-        features.text("visit", row.visit().visit().id());
-        features.date(row.visit().visit().date());
+        visit(row.visit());
         if (row.restOn() + row.withheld() > 0) {
             outcome(row.mean());
         }
