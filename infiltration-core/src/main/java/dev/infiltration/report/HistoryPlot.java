@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.report;
 
+import dev.infiltration.review.SurfaceHistory;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import java.time.LocalDate;
@@ -64,6 +65,16 @@ public record HistoryPlot(
             InfiltrationRate rate,
             @Nullable InfiltrationRate low,
             @Nullable InfiltrationRate high) {}
+
+    /**
+     * {@return the mean of a surface by visit}: its measured means and bounds, the days of its maintenance, the lines fitted
+     * between them with the band for a further visit, and the limits that its last visit is held to, in the unit of that visit
+     *
+     * @param history the surface over the years
+     */
+    public static HistoryPlot of(SurfaceHistory history) {
+        return new MeanHistory(Objects.requireNonNull(history, "history")).plot();
+    }
 
     /** Copies the lists. */
     public HistoryPlot {

@@ -10,6 +10,7 @@ import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.review.Review;
 import dev.infiltration.summary.Criterion;
 import dev.infiltration.summary.LocationRate;
+import dev.infiltration.summary.Specification;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import java.util.ArrayList;
@@ -40,7 +41,7 @@ final class VisitPlots {
     List<Plot> all() {
         List<Plot> all = new ArrayList<>();
         if (!marks().isEmpty()) {
-            all.add(new RatePlot(title(), words.own(), marks(), limits(review, visit)));
+            all.add(new RatePlot(title(), words.own(), marks(), limits(review.specification(), visit)));
         }
         map().ifPresent(all::add);
         return all;
@@ -68,8 +69,8 @@ final class VisitPlots {
     }
 
     /** {@return the limits that a visit is held to} */
-    static List<RateLimit> limits(Review review, VisitAt visit) {
-        return review.specification().criteria().stream()
+    static List<RateLimit> limits(Specification specification, VisitAt visit) {
+        return specification.criteria().stream()
                 .filter(criterion -> criterion.how() != null || isNamed(visit, criterion))
                 .map(VisitPlots::limit)
                 .distinct()

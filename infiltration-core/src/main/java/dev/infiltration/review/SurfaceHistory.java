@@ -10,6 +10,7 @@ import dev.infiltration.method.TestMethod;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.summary.Criterion;
 import dev.infiltration.summary.LocationRate;
+import dev.infiltration.summary.Specification;
 import dev.infiltration.summary.SurfaceRate;
 import dev.infiltration.trend.DatedRate;
 import dev.infiltration.trend.Stretch;
@@ -111,6 +112,11 @@ public final class SurfaceHistory {
     /** {@return the surface} */
     public SurfaceAt surface() {
         return surface;
+    }
+
+    /** {@return the criteria that it is judged by, as those of the review} */
+    public Specification specification() {
+        return review.specification();
     }
 
     /** {@return its visits with a date and a figure, earliest first} */

@@ -4,7 +4,9 @@ package dev.infiltration.examples.shell;
 
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.compare.GroupComparison;
+import dev.infiltration.examples.plots.SvgPlots;
 import dev.infiltration.exchange.FieldBookJson;
+import dev.infiltration.report.HistoryPlot;
 import dev.infiltration.review.Review;
 import dev.infiltration.review.SurfaceHistory;
 import dev.infiltration.summary.LocationRate;
@@ -98,12 +100,12 @@ public final class Shorthand {
     }
 
     /**
-     * {@return a chart of a surface's mean rates over the years, as SVG}
+     * {@return a chart of a surface's mean rates and bounds over the years, with its cleanings and fitted lines, as SVG}
      *
      * @param history the surface's history
      */
     public static String chart(SurfaceHistory history) {
-        return TrendChart.svg(surfaceOf(history), history.trend(SurfaceHistory.Figure.MEAN));
+        return new SvgPlots().svg(HistoryPlot.of(history), "history");
     }
 
     /**

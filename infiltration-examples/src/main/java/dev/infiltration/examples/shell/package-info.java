@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: The infiltration library contributors
 // SPDX-License-Identifier: Apache-2.0
 /**
- * What the shell offers beside the library: short names for what is typed most, and a chart of a trend.
+ * What the shell offers beside the library: short names for what is typed most, and a chart of a surface over the years.
  *
  * <p>What is named and not there throws with what there is; a file that cannot be read or written throws.
  *
