@@ -176,4 +176,14 @@ class CalibrationLineTest {
         rows.forEach(row -> line.addData(Double.parseDouble(row[1]) - origin, Double.parseDouble(row[2])));
         return line;
     }
+
+    /** EURACHEM/CITAC A5, the line itself: slope and intercept (memory, printed), scatter recomputed. */
+    @org.junit.jupiter.api.Test
+    void lineOfTheCalibrationComesOutAsInTheGuide() {
+        SimpleRegression line = line("eurachem-a5", 0);
+        assertEquals(0.2410, line.getSlope(), 5e-5);
+        assertEquals(0.241, line.getSlope(), 1e-12);
+        assertEquals(0.0087, line.getIntercept(), 1e-12);
+        assertEquals(0.00548564560397, StrictMath.sqrt(line.getMeanSquareError()), 1e-13);
+    }
 }

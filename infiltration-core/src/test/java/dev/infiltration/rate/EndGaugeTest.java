@@ -110,4 +110,34 @@ class EndGaugeTest {
         assertEquals(25.44725077736272, parts.degreesOfFreedom(), 1e-9);
         assertEquals(25.6, parts.degreesOfFreedom(), 0.2);
     }
+
+    @ParameterizedTest(name = "JCGM 100:2008, H.1.3, u({0}), {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            # input                    | mark          | value          | within
+            expansion of the standard  | seen, printed | 1.2e-6         | 0.05e-6
+            expansion of the standard  | exact         | 1.154700538e-6 | 1e-15
+            difference in expansion    | seen, printed | 0.58e-6        | 0.005e-6
+            difference in expansion    | exact         | 5.773502692e-7 | 1e-16
+            difference in temperature  | seen, printed | 0.029          | 0.0005
+            difference in temperature  | exact         | 0.02886751346  | 1e-11
+            temperature                | seen, printed | 0.41           | 0.005
+            temperature                | exact         | 0.4062019202   | 1e-10
+            """)
+    void inputsHaveTheUncertaintiesOfTheGuide(String input, String mark, double value, double within) {
+        double square = GAUGE.terms().stream()
+                .filter(term -> term.name().equals(input) || term.name().matches("(mean|cyclic) " + input))
+                .mapToDouble(term -> term.spread().standardUncertainty())
+                .map(u -> u * u)
+                .sum();
+        assertEquals(value, StrictMath.sqrt(square), within);
+    }
+
+    /** With the standard at its nominal 50 mm, as the guide and GTC work it (seen): 16.7521475092 degrees of freedom. */
+    @Test
+    void endGaugeAtItsNominalLengthHasTheDegreesOfFreedomOfGtc() {
+        double[] nominal = {1, 1, 1, 1, 0, 0, 50_000_000 * 0.1, -50_000_000 * 11.5e-6, 0};
+        Uncertainty gauge = GAUGE.withSensitivities(nominal).propagate();
+        assertEquals(16.7521475092, gauge.degreesOfFreedom(), 1e-9);
+        assertEquals(92.48295, gauge.expanded(0.99), 5e-6);
+    }
 }

@@ -139,4 +139,31 @@ class ImpedanceTest {
         assertEquals(4, fromMeans("R").degreesOfFreedom(), 1e-9);
         assertEquals(4, fromSets("R").degreesOfFreedom(), 1e-9);
     }
+
+    @ParameterizedTest(name = "JCGM 100:2008, H.2, {0}, {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            # figure | mark          | value             | within
+            u(V)     | seen, printed | 0.0032            | 5e-5
+            u(V)     | exact         | 0.00320936130718  | 1e-14
+            u(I)     | seen, printed | 9.5e-6            | 5e-8
+            u(I)     | exact         | 9.47100839404e-6  | 1e-17
+            u(phi)   | seen, printed | 0.00075           | 5e-6
+            u(phi)   | exact         | 0.000752063827079 | 1e-15
+            r(V,I)   | seen, printed | -0.36             | 5e-3
+            r(V,I)   | exact         | -0.355311219818   | 1e-10
+            r(V,phi) | seen, printed | 0.86              | 5e-3
+            r(V,phi) | exact         | 0.85762421084     | 1e-10
+            r(I,phi) | seen, printed | -0.65             | 6e-3
+            r(I,phi) | exact         | -0.645111217689   | 1e-10
+            """)
+    void readingsHaveTheScatterAndCorrelationOfTheGuide(String figure, String mark, double value, double within) {
+        List<String> names = List.of("V", "I", "phi");
+        String[] inside = figure.substring(2, figure.length() - 1).split(",", 2);
+        int first = names.indexOf(inside[0]);
+        double found = inside.length == 1
+                ? mean(inside[0], column(sets(), first)).spread().standardUncertainty()
+                : new PearsonsCorrelation()
+                        .correlation(column(sets(), first), column(sets(), names.indexOf(inside[1])));
+        assertEquals(value, found, within);
+    }
 }

@@ -193,4 +193,12 @@ class SupplementExamplesTest {
         String text = trials.compare(measurement.propagate()).toString();
         assertEquals(verdict, text.substring(0, text.indexOf(" (")));
     }
+
+    /** JCGM 101, 9.5: 838 and 32 nm by linear propagation (seen, printed), where trials give 36. */
+    @org.junit.jupiter.api.Test
+    void gaugeByLinearPropagationIsTooSure() {
+        Uncertainty linear = EXAMPLES.get("gauge").propagate();
+        assertEquals(838, linear.value(), 0.5);
+        assertEquals(32, linear.standardUncertainty(), 0.5);
+    }
 }
