@@ -9,6 +9,7 @@ import dev.infiltration.field.TestRun;
 import dev.infiltration.field.WaterReading;
 import dev.infiltration.method.Range;
 import dev.infiltration.rate.RateEquation;
+import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
@@ -37,12 +38,21 @@ record Moment(Instant earliest, Instant latest) {
 
     private static final BigDecimal LONGEST = BigDecimal.valueOf(1_000_000_000);
 
+    private static final Instant FIRST = Instant.parse("-9999-01-01T00:00:00Z");
+    private static final Instant LAST = Instant.parse("9999-12-31T00:00:00Z");
+
     static Moment of(ClockTime time, ZoneId zone) {
         List<Instant> instants =
                 offsets(time, zone).map(time.dateTime()::toInstant).sorted().toList();
         boolean isMinute = time.precision() == ClockTime.Precision.MINUTE;
         Instant last = instants.get(instants.size() - 1);
-        return new Moment(instants.get(0), isMinute ? last.plus(Duration.ofMinutes(1)) : last);
+        return new Moment(within(instants.get(0)), within(isMinute ? last.plus(Duration.ofMinutes(1)) : last));
+    }
+
+    /** {@return an instant, or the end of the years of four digits that it lies beyond} */
+    static Instant within(Instant instant) {
+        Instant notBefore = instant.isBefore(FIRST) ? FIRST : instant;
+        return notBefore.isAfter(LAST) ? LAST : notBefore;
     }
 
     private static Stream<ZoneOffset> offsets(ClockTime time, ZoneId zone) {
@@ -57,7 +67,8 @@ record Moment(Instant earliest, Instant latest) {
 
     /**
      * {@return what the rate of a pouring that started then is at most by now}, taking the shortest time that may have passed
-     * and the water written down, else the most that is asked for; empty where ring or water is not known or no time passed
+     * and the water written down, else the most that is asked for; empty where ring or water is not known, no time passed, or
+     * what happened meanwhile leaves no such bound
      */
     Optional<InfiltrationRate> atMost(@Nullable Ring ring, Pouring pouring, Range<Mass> asked, Instant now) {
         Duration passed = Duration.between(latest, now);
@@ -69,8 +80,12 @@ record Moment(Instant earliest, Instant latest) {
             return Optional.empty();
         }
         BigDecimal seconds = BigDecimal.valueOf(passed.getSeconds()).add(BigDecimal.valueOf(passed.getNano(), 9));
-        TestRun stopped = TestRun.of(null, water, Reading.of(seconds, FieldUnit.SECOND), Pouring.End.STOPPED);
-        return RateEquation.asPublished().rate(ring, stopped).figure();
+        TestRun stopped = TestRun.of(null, water, Reading.of(seconds, FieldUnit.SECOND), Pouring.End.STOPPED)
+                .withHead(pouring.head())
+                .withEvents(pouring.events());
+        return RateEquation.asPublished().rate(ring, stopped) instanceof RateOutcome.UpperBound bounded
+                ? Optional.of(bounded.bound())
+                : Optional.empty();
     }
 
     /** {@return a time as it was read, cut down to whole nanoseconds and to a billion seconds} */

@@ -85,7 +85,8 @@ public sealed interface NextStep {
     /**
      * Keep the head and watch until no free water is left.
      *
-     * @param atMost what the rate is at most, so far; empty where ring or water is not known or nothing has passed
+     * @param atMost what the rate is at most, so far; empty where ring or water is not known, nothing has passed, or what
+     *               happened meanwhile (the ring moved, the head was lost or never reached) leaves no such bound
      */
     record Watch(Optional<InfiltrationRate> atMost) implements NextStep {
 
@@ -108,6 +109,30 @@ public sealed interface NextStep {
         public String text() {
             return "Waiting may stop: the rate is at most " + atMost
                     + ", below the limit. Write down the time watched, the depth left, and that it was stopped.";
+        }
+    }
+
+    /**
+     * Make good what the record says is not as the method asks, and write it down, before anything is poured.
+     *
+     * @param lack what is not
+     */
+    record MakeReady(Lack lack) implements NextStep {
+
+        /** What the record says is lacking. */
+        public enum Lack implements Word {
+            /** The surface was not swept. */
+            SWEEPING,
+            /** The water at hand is not potable. */
+            POTABLE_WATER
+        }
+
+        @Override
+        public String text() {
+            return switch (lack) {
+                case SWEEPING -> "Pour nothing yet: broom off loose material, and write down that it is swept.";
+                case POTABLE_WATER -> "Pour nothing yet: get potable water, and write down that it is.";
+            };
         }
     }
 
@@ -153,6 +178,8 @@ public sealed interface NextStep {
             WATER_STANDS,
             /** It rains. */
             RAIN,
+            /** Another location was tested nearer, and more shortly before, than the method allows. */
+            TOO_NEAR,
             /** The record says why no test is made. */
             NOT_TESTED,
             /** The day of the visit is over, or has not begun. */
@@ -165,6 +192,7 @@ public sealed interface NextStep {
                 case RUNS_MADE -> "Done here for the day: the runs are made.";
                 case WATER_STANDS -> "Done here for the day: water stands.";
                 case RAIN -> "Done here for the day: rain. What it falls on while it is poured is void.";
+                case TOO_NEAR -> "Done here for the day: another location was tested too near, too shortly before.";
                 case NOT_TESTED -> "Done here: the record says why no test is made.";
                 case OTHER_DAY -> "Done here: it is not the day of the visit.";
             };

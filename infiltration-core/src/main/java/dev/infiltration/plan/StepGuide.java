@@ -13,6 +13,7 @@ import dev.infiltration.method.Band;
 import dev.infiltration.method.Range;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.plan.NextStep.Done;
+import dev.infiltration.plan.NextStep.MakeReady;
 import dev.infiltration.plan.NextStep.PreWet;
 import dev.infiltration.plan.NextStep.StopWaiting;
 import dev.infiltration.plan.NextStep.Watch;
@@ -40,8 +41,10 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>It looks at no clock: the same record and instant give the same step. Times that are not exact count at their most
  * cautious, so that a step taken in time leads to no deviation. Tests and runs stand in the order in which they were made;
- * every prewetting begins a test of its own. What is poured and has no time yet is under way. Spacing, sealing and head are
- * for the crew to see to. That the surface was cleaned since the last run is not asked: the guide then still counts that run.
+ * every prewetting begins a test of its own. What is poured and has no time yet is under way. How near other locations are is
+ * told by the places in the book; without it, and with locations that have no place there, it is for the crew to see to, as
+ * sealing and head are. That the surface was cleaned since the last run is not asked: the guide then still counts that run.
+ * Nothing is thrown at a record: times beyond the years of four digits count as their ends.
  *
  * <pre>{@code
  * StepGuide guide = StepGuide.of(Methods.unitPavement(), UnitSystem.SI, ZoneId.of("America/Chicago"))
@@ -91,38 +94,40 @@ public final class StepGuide {
     }
 
     /**
-     * {@return the next step at a location that no other visit of the day came to}
+     * {@return the next step at a location that no other visit of the day came to}, other locations not being looked at
      *
      * @param visit    the visit as it is written down so far
      * @param location id of the location
      * @param now      the time now
      */
     public NextStep next(Visit visit, String location, Instant now) {
-        return next(List.of(), visit, location, now);
+        return next(FieldBook.empty(), visit, location, now);
     }
 
     /**
      * {@return the next step at a location}
      *
-     * @param book     the book, for earlier visits to the surface on the day of the visit
+     * @param book     the book, for earlier visits to the surface, and for the places of its locations
      * @param visit    the visit as it is written down so far, in the book or not yet
      * @param location id of the location
      * @param now      the time now
      */
     public NextStep next(FieldBook book, Visit visit, String location, Instant now) {
-        List<Visit> earlier = book.visits().stream()
-                .filter(other -> visit.date() != null && visit.date().equals(other.date()))
-                .filter(other -> Objects.equals(visit.surface(), other.surface()))
-                .filter(other -> !Objects.equals(visit.id(), other.id()))
-                .toList();
-        return next(earlier, visit, location, now);
+        return next(book, visit, location, Moment.within(now), tests(book, visit, location));
     }
 
-    private NextStep next(List<Visit> earlier, Visit visit, String location, Instant now) {
-        List<LocationTest> tests = Stream.concat(earlier.stream(), Stream.of(visit))
+    private static List<LocationTest> tests(FieldBook book, Visit visit, String location) {
+        Stream<Visit> earlier = book.visits().stream()
+                .filter(other -> visit.date() != null && visit.date().equals(other.date()))
+                .filter(other -> Objects.equals(visit.surface(), other.surface()))
+                .filter(other -> !Objects.equals(visit.id(), other.id()));
+        return Stream.concat(earlier, Stream.of(visit))
                 .flatMap(each -> each.tests().stream())
                 .filter(test -> location.equals(test.location()))
                 .toList();
+    }
+
+    private NextStep next(FieldBook book, Visit visit, String location, Instant now, List<LocationTest> tests) {
         PouredSoFar poured = PouredSoFar.of(tests);
         Pouring last = poured.last();
         if (last != null && PouredSoFar.isUnderWay(last)) {
@@ -136,7 +141,9 @@ public final class StepGuide {
                 .or(() -> Optional.of(poured.runs())
                         .filter(runs -> runs >= method.runsPerDay())
                         .map(runs -> new Done(Done.Reason.RUNS_MADE)))
-                .orElseGet(() -> pour(visit, last, poured, now));
+                .or(() -> notYet(visit, now))
+                .or(() -> notReady(visit))
+                .orElseGet(() -> apart(book, visit, location, now, pour(visit, last, poured, now)));
     }
 
     private Optional<NextStep> obstacle(Visit visit, List<LocationTest> tests, PouredSoFar poured, Instant now) {
@@ -178,16 +185,16 @@ public final class StepGuide {
 
     private NextStep pour(Visit visit, @Nullable Pouring last, PouredSoFar poured, Instant now) {
         if (last == null) {
-            return preWet(visit, PreWet.Occasion.FIRST, now);
+            return preWet(PreWet.Occasion.FIRST);
         }
         if (last.isVoid()) {
-            return preWet(visit, PreWet.Occasion.VOID, now);
+            return preWet(PreWet.Occasion.VOID);
         }
         boolean isRun = last instanceof TestRun;
         Band<Time> delay = isRun ? method.repeatDelay() : method.startDelay();
         @Nullable Instant deadline = deadline(last, delay);
         if (deadline != null && now.isAfter(deadline)) {
-            return preWet(visit, isRun ? PreWet.Occasion.REPEAT_MISSED : PreWet.Occasion.START_MISSED, now);
+            return preWet(isRun ? PreWet.Occasion.REPEAT_MISSED : PreWet.Occasion.START_MISSED);
         }
         Range<Mass> water = poured.runMass(method, system);
         Optional<Duration> within = Stream.of(Optional.ofNullable(deadline), endOfDay(visit))
@@ -208,15 +215,34 @@ public final class StepGuide {
                         .plus(Moment.duration(longest));
     }
 
-    private NextStep preWet(Visit visit, PreWet.Occasion why, Instant now) {
-        @Nullable Weather weather = visit.weather();
-        if (weather != null && weather.lastRainEnd() != null) {
-            Instant dry = Moment.of(weather.lastRainEnd(), zone).latest().plus(DryWindow.dryTime(method));
-            if (dry.isAfter(now)) {
-                return new NextStep.NotYet(dry.atZone(zone));
-            }
-        }
+    private NextStep preWet(PreWet.Occasion why) {
         return new PreWet(method.preWetMass().in(system), why);
+    }
+
+    private Optional<NextStep> notYet(Visit visit, Instant now) {
+        return Optional.ofNullable(visit.weather())
+                .map(Weather::lastRainEnd)
+                .map(end -> Moment.of(end, zone).latest().plus(DryWindow.dryTime(method)))
+                .filter(dry -> dry.isAfter(now))
+                .map(dry -> new NextStep.NotYet(dry.atZone(zone)));
+    }
+
+    private static Optional<NextStep> notReady(Visit visit) {
+        if (Boolean.FALSE.equals(visit.swept())) {
+            return Optional.of(new MakeReady(MakeReady.Lack.SWEEPING));
+        }
+        return Boolean.FALSE.equals(visit.potableWater())
+                ? Optional.of(new MakeReady(MakeReady.Lack.POTABLE_WATER))
+                : Optional.empty();
+    }
+
+    /** {@return the step, unless it begins a test too near to another} */
+    private NextStep apart(FieldBook book, Visit visit, String location, Instant now, NextStep step) {
+        boolean isBegun = visit.tests().stream().anyMatch(test -> location.equals(test.location()) && test.isMade());
+        return (step instanceof PreWet || !isBegun)
+                        && new Nearness(method, zone, ring).isTooNear(book, visit, location, now)
+                ? new Done(Done.Reason.TOO_NEAR)
+                : step;
     }
 
     private NextStep watch(Pouring last, PouredSoFar poured, Instant now) {

@@ -7,6 +7,7 @@ import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.ClockTime.Precision;
+import dev.infiltration.field.Event;
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.LocationTest;
@@ -21,6 +22,7 @@ import dev.infiltration.field.Visit;
 import dev.infiltration.field.WaterReading;
 import dev.infiltration.field.Weather;
 import dev.infiltration.method.Methods;
+import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
@@ -35,6 +37,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
@@ -56,7 +59,9 @@ final class FieldDay {
     private final StepGuide guide;
     private final List<String> diary = new ArrayList<>();
     private final List<Visit> over = new ArrayList<>();
-    private Visit visit = visit("V1");
+    private final TestMethod method;
+    private Visit visit;
+    private String location = "A1";
     private Instant begun = Instant.MIN;
     private Instant now;
 
@@ -66,15 +71,21 @@ final class FieldDay {
     }
 
     FieldDay(String time, Precision precision, UnitSystem weighed) {
+        this(time, precision, weighed, Methods.perviousConcrete());
+    }
+
+    FieldDay(String time, Precision precision, UnitSystem weighed, TestMethod method) {
         this.precision = precision;
-        this.guide = StepGuide.of(Methods.perviousConcrete(), weighed, ZONE).withLimit(LIMIT, RING);
+        this.method = method;
+        this.visit = visit("V1");
+        this.guide = StepGuide.of(method, weighed, ZONE).withLimit(LIMIT, RING);
         this.now = LocalDateTime.parse(DATE + "T" + time).atZone(ZONE).toInstant();
     }
 
     /** {@return a visit on which nothing was poured yet, after rain that ended the day before at half past eight} */
-    private static Visit visit(String id) {
+    private Visit visit(String id) {
         return Visit.of(id, "HQ-A", DATE)
-                .withMethod("pervious-concrete")
+                .withMethod(method.id())
                 .withPurpose(Visit.Purpose.TRAINING)
                 .withSwept(true)
                 .withStandingWater(false)
@@ -83,7 +94,7 @@ final class FieldDay {
     }
 
     NextStep next() {
-        NextStep step = guide.next(book(), visit, "A1", now);
+        NextStep step = guide.next(book(), visit, location, now);
         diary.add(now.atZone(ZONE) + " " + step);
         return step;
     }
@@ -116,7 +127,7 @@ final class FieldDay {
     }
 
     private LocationTest test() {
-        return LocationTest.of(visit.id() + "-" + (visit.tests().size() + 1), "A1", "R1");
+        return LocationTest.of(visit.id() + "-" + (visit.tests().size() + 1), location, "R1");
     }
 
     private FieldDay begin(LocationTest test) {
@@ -142,17 +153,55 @@ final class FieldDay {
     FieldDay end(End end) {
         Reading<Time> elapsed =
                 Reading.of(BigDecimal.valueOf(Duration.between(begun, now).toMillis() / 100, 1), FieldUnit.SECOND);
+        return rewrite(
+                preWet -> preWet.withElapsed(elapsed).withEnd(end),
+                run -> run.withElapsed(elapsed).withEnd(end));
+    }
+
+    /** Something happens to what was begun last. */
+    FieldDay happens(Event.Kind kind) {
+        return rewrite(
+                preWet -> preWet.withEvents(with(preWet.events(), kind)),
+                run -> run.withEvents(with(run.events(), kind)));
+    }
+
+    private static List<Event> with(List<Event> events, Event.Kind kind) {
+        return Stream.concat(events.stream(), Stream.of(Event.of(kind))).toList();
+    }
+
+    private FieldDay rewrite(UnaryOperator<PreWet> preWet, UnaryOperator<TestRun> run) {
         LocationTest test = last();
         if (test.runs().isEmpty()) {
-            return replace(test.withPreWet(test.preWet().withElapsed(elapsed).withEnd(end)));
+            return replace(test.withPreWet(preWet.apply(test.preWet())));
         }
         List<TestRun> runs = new ArrayList<>(test.runs());
-        runs.add(runs.remove(runs.size() - 1).withElapsed(elapsed).withEnd(end));
+        runs.add(run.apply(runs.remove(runs.size() - 1)));
         return replace(test.withRuns(runs));
     }
 
     FieldDay drained(String seconds) {
         return pass(seconds).end(End.DRAINED);
+    }
+
+    /** Goes to another location: A2 lies half a metre from A1, A3 two metres. */
+    FieldDay goTo(String other) {
+        location = other;
+        return this;
+    }
+
+    FieldDay isSwept(boolean isSwept) {
+        visit = visit.withSwept(isSwept);
+        return this;
+    }
+
+    FieldDay isPotable(boolean isPotable) {
+        visit = visit.withPotableWater(isPotable);
+        return this;
+    }
+
+    FieldDay rainEnded() {
+        visit = visit.withWeather(visit.weather().withLastRainEnd(clock()));
+        return this;
     }
 
     FieldDay rainBegins() {
@@ -182,6 +231,11 @@ final class FieldDay {
         return PouredSoFar.of(visit.tests()).last();
     }
 
+    /** {@return whether any step led to water on the surface: what the record says of a day without is no step's doing} */
+    boolean isPouredUpon() {
+        return book().visits().stream().anyMatch(each -> !each.tests().isEmpty());
+    }
+
     private ClockTime clock() {
         LocalDateTime local = LocalDateTime.ofInstant(now, ZONE);
         boolean isMinute = precision == Precision.MINUTE;
@@ -194,14 +248,18 @@ final class FieldDay {
 
     FieldBook book() {
         Surface surface = Surface.of("HQ-A")
-                .withType(Surface.Type.PERVIOUS_CONCRETE)
+                .withType(method.surfaceTypes().get(0))
                 .withArea(Reading.of("900", FieldUnit.SQUARE_METRE))
-                .withLocations(List.of(Location.of("A1")));
+                .withLocations(List.of(at("A1", "0.00"), at("A2", "0.50"), at("A3", "2.00")));
         Site site = Site.of("HQ").withTimeZone(ZONE).withSurfaces(List.of(surface));
         return FieldBook.empty()
                 .withSites(List.of(site))
                 .withRings(List.of(RING))
                 .withVisits(Stream.concat(over.stream(), Stream.of(visit)).toList());
+    }
+
+    private static Location at(String id, String metres) {
+        return Location.of(id).withX(Reading.of(metres, FieldUnit.METRE)).withY(Reading.of("0.00", FieldUnit.METRE));
     }
 
     /** {@return what the checker finds that is a deviation or withholds a rate} */

@@ -3,13 +3,19 @@
 package dev.infiltration.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.infiltration.check.Finding;
 import dev.infiltration.field.ClockTime.Precision;
+import dev.infiltration.field.Event;
 import dev.infiltration.field.Pouring.End;
+import dev.infiltration.method.Methods;
 import dev.infiltration.method.Range;
+import dev.infiltration.method.TestMethod;
+import dev.infiltration.plan.NextStep.MakeReady.Lack;
 import dev.infiltration.rate.RateEquation;
-import dev.infiltration.units.InfiltrationRate;
+import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
 import java.math.BigDecimal;
@@ -23,27 +29,43 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
 /** Whole days by a simulated clock, each judged afterwards by the checker; {@link WrongTurnTest} takes the turns one by one. */
 class SimulatedDayTest {
 
-    /** A crew that does what it is told in time, or not at all; that is slow, gives up, spoils runs, comes back, meets rain. */
-    @Property(tries = 600)
-    void stepsTakenInTimeLeadToNoDeviation(@ForAll long seed, @ForAll Precision precision, @ForAll UnitSystem weighed) {
-        Crew crew = new Crew(seed, precision, weighed == UnitSystem.NEITHER ? UnitSystem.SI : weighed);
+    /**
+     * A crew that does what it is told in time, or not at all; that is slow, gives up, spoils runs, comes back, meets rain, finds
+     * the surface unswept or no potable water at hand, and goes on to locations near and far.
+     */
+    @Property(tries = 900)
+    void stepsTakenInTimeLeadToNoDeviation(
+            @ForAll long seed,
+            @ForAll Precision precision,
+            @ForAll UnitSystem weighed,
+            @ForAll("builtIn") TestMethod method) {
+        Crew crew = new Crew(seed, precision, weighed == UnitSystem.NEITHER ? UnitSystem.SI : weighed, method);
         crew.work();
-        assertEquals(List.of(), crew.day.deviations(), crew.day::diary);
+        List<Finding> steps = crew.day.isPouredUpon() ? crew.day.deviations() : List.of();
+        assertEquals(List.of(), steps, crew.day::diary);
+    }
+
+    @Provide
+    Arbitrary<TestMethod> builtIn() {
+        return Arbitraries.of(Methods.builtIn().all());
     }
 
     @Test
     void simulatedDaysTakeEveryTurn() {
         Set<String> met = new TreeSet<>();
         for (int seed = 0; seed < 300; seed++) {
-            Crew crew = new Crew(seed, Precision.EXACT, UnitSystem.SI);
+            Crew crew = new Crew(seed, Precision.EXACT, UnitSystem.SI, Methods.perviousConcrete());
             crew.work();
             crew.steps.forEach(step -> met.add(turn(step)));
         }
@@ -57,6 +79,8 @@ class SimulatedDayTest {
                 "Watch",
                 "StopWaiting",
                 "NotYet",
+                "MakeReady",
+                "too-near",
                 "runs-made",
                 "water-stands",
                 "rain",
@@ -142,18 +166,28 @@ class SimulatedDayTest {
 
         private static final int MOST_STEPS = 80;
 
+        /** All but rain, which comes by the clock. */
+        private static final List<Event.Kind> HAPPENINGS = Stream.of(Event.Kind.values())
+                .filter(kind -> kind != Event.Kind.RAIN)
+                .toList();
+
         private final Random random;
         private final FieldDay day;
         private final List<NextStep> steps = new ArrayList<>();
         private Instant drains = Instant.MAX;
         private Instant rains = Instant.MAX;
         private boolean isBack;
+        private final List<String> toGo = new ArrayList<>();
 
-        Crew(long seed, Precision precision, UnitSystem weighed) {
+        Crew(long seed, Precision precision, UnitSystem weighed, TestMethod method) {
             random = new Random(seed);
             boolean isNight = random.nextInt(5) == 0;
-            day = new FieldDay("08:00:00", precision, weighed).pass(tenths(random.nextInt(36_000)));
+            day = new FieldDay("08:00:00", precision, weighed, method).pass(tenths(random.nextInt(36_000)));
+            day.isSwept(random.nextInt(4) > 0).isPotable(random.nextInt(4) > 0);
             day.pass(Duration.ofMinutes(isNight ? 24 * 60 + 150 + random.nextInt(60) : 0));
+            Stream.of("A2", "A3", "A1")
+                    .filter(location -> random.nextInt(2) == 0)
+                    .forEach(toGo::add);
             if (random.nextInt(5) == 0) {
                 rains = day.now().plusSeconds(random.nextInt(3600));
             }
@@ -164,7 +198,7 @@ class SimulatedDayTest {
                 lookUp();
                 NextStep step = day.next();
                 steps.add(step);
-                if (step instanceof NextStep.Done && !isComingBack()) {
+                if (step instanceof NextStep.Done && !isComingBack() && !isGoingOn()) {
                     spoilByRain();
                     return;
                 }
@@ -182,6 +216,14 @@ class SimulatedDayTest {
             return comes;
         }
 
+        private boolean isGoingOn() {
+            boolean goesOn = !isUnderWay() && !toGo.isEmpty();
+            if (goesOn) {
+                day.goTo(toGo.remove(0));
+            }
+            return goesOn;
+        }
+
         private boolean isUnderWay() {
             return day.poured() != null && PouredSoFar.isUnderWay(day.poured());
         }
@@ -195,6 +237,8 @@ class SimulatedDayTest {
         private void take(NextStep step) {
             if (step instanceof NextStep.NotYet wait) {
                 day.pass(Duration.between(day.now(), wait.until()).plusSeconds(random.nextInt(600)));
+            } else if (step instanceof NextStep.MakeReady ready) {
+                makeReady(ready.lack());
             } else if (step instanceof NextStep.PreWet preWet) {
                 day.preWet(amount(preWet.water()));
                 begin();
@@ -204,17 +248,20 @@ class SimulatedDayTest {
                 startOrMiss(repeat.water(), repeat.within().orElseThrow());
             } else if (step instanceof NextStep.StopWaiting stop) {
                 day.end(End.STOPPED);
-                assertTrue(bound().compareTo(FieldDay.LIMIT) < 0, () -> bound() + " after " + stop);
+                RateOutcome outcome = RateEquation.asPublished().rate(FieldDay.RING, day.poured());
+                RateOutcome.UpperBound bound = assertInstanceOf(RateOutcome.UpperBound.class, outcome, day::diary);
+                assertTrue(bound.bound().compareTo(FieldDay.LIMIT) < 0, () -> bound + " after " + stop);
             } else if (step instanceof NextStep.Watch) {
                 watch();
             }
         }
 
-        private InfiltrationRate bound() {
-            return RateEquation.asPublished()
-                    .rate(FieldDay.RING, day.poured())
-                    .figure()
-                    .orElseThrow();
+        private void makeReady(Lack lack) {
+            if (lack == Lack.SWEEPING) {
+                day.pass("300").isSwept(true);
+            } else {
+                day.pass("900").isPotable(true);
+            }
         }
 
         /** In time, at the very last moment too, or so late that it is not done. */
@@ -250,6 +297,9 @@ class SimulatedDayTest {
                     .min(Comparator.naturalOrder())
                     .orElseThrow();
             day.pass(Duration.between(day.now(), next));
+            if (random.nextInt(8) == 0) {
+                day.happens(HAPPENINGS.get(random.nextInt(HAPPENINGS.size())));
+            }
             if (next.equals(drains)) {
                 day.end(random.nextInt(6) == 0 ? End.VOID : End.DRAINED);
             } else if (next.equals(looked) && random.nextInt(20) == 0) {

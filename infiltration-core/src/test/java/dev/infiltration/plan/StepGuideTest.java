@@ -7,9 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.infiltration.field.Books;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.Event;
 import dev.infiltration.field.FieldBook;
+import dev.infiltration.field.Head;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Pouring.End;
 import dev.infiltration.field.PreWet;
@@ -19,10 +21,14 @@ import dev.infiltration.field.Visit;
 import dev.infiltration.field.WaterReading;
 import dev.infiltration.field.Weather;
 import dev.infiltration.method.Methods;
+import dev.infiltration.method.TestMethod;
 import dev.infiltration.plan.NextStep.Done;
+import dev.infiltration.plan.NextStep.MakeReady;
 import dev.infiltration.plan.NextStep.StopWaiting;
 import dev.infiltration.plan.NextStep.Watch;
 import dev.infiltration.plan.NextStep.WriteDown;
+import dev.infiltration.rate.RateEquation;
+import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
@@ -32,13 +38,22 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.quantity.Time;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Masses and times are those of ASTM C1701/C1701M 8.2 to 8.4 (memory; 2 min secondary). */
 class StepGuideTest {
@@ -178,6 +193,29 @@ class StepGuideTest {
         assertInstanceOf(StopWaiting.class, bounded.next(minute, "A1", at("09:23:02")));
     }
 
+    /** What a run comes to that is given up at once tells whether what passed so far bounds its rate from above. */
+    @ParameterizedTest(name = "{0}")
+    @EnumSource(value = Event.Kind.class, mode = EnumSource.Mode.EXCLUDE, names = "RAIN")
+    void whatHappenedLeavesOnlyTheBoundThatTheRunWouldHave(Event.Kind kind) {
+        assertWaitsAsLongAsNothingIsBounded(run("09:12:00", null, null).withEvents(List.of(Event.of(kind))));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @EnumSource(Head.State.class)
+    void headLeavesOnlyTheBoundThatTheRunWouldHave(Head.State state) {
+        assertWaitsAsLongAsNothingIsBounded(run("09:12:00", null, null).withHead(Head.of(state)));
+    }
+
+    private static void assertWaitsAsLongAsNothingIsBounded(TestRun running) {
+        StepGuide bounded = GUIDE.withLimit(new InfiltrationRate(254), RING);
+        PreWet preWet = preWet("09:10:00", "45.0", End.DRAINED);
+        NextStep step = bounded.next(visit(test(preWet, running)), "A1", at("09:30:00"));
+        TestRun stopped = running.withElapsed(seconds("1080.0")).withEnd(End.STOPPED);
+        boolean isBound = RateEquation.asPublished().rate(RING, stopped) instanceof RateOutcome.UpperBound;
+        assertEquals(isBound, step instanceof StopWaiting, step::toString);
+        assertEquals(!isBound, step.equals(new Watch(Optional.empty())), step::toString);
+    }
+
     /** Nobody wrote down yet how much was poured: the most that is asked for counts. */
     @Test
     void waterNotYetWrittenCountsAsTheMostAskedFor() {
@@ -270,8 +308,57 @@ class StepGuideTest {
         assertEquals(new Done(Done.Reason.WATER_STANDS), next(visit(test), "10:20:00"));
     }
 
+    @Property(tries = 300)
+    void nothingIsThrownAtARecord(
+            @ForAll("books") FieldBook book,
+            @ForAll("instants") Instant now,
+            @ForAll("zones") ZoneId zone,
+            @ForAll UnitSystem system) {
+        for (TestMethod method : Methods.builtIn().all()) {
+            StepGuide guide = StepGuide.of(method, system, zone).withLimit(new InfiltrationRate(254), RING);
+            for (Visit visit : book.visits()) {
+                Stream.concat(Stream.of("A1"), visit.tests().stream().map(LocationTest::location))
+                        .filter(Objects::nonNull)
+                        .distinct()
+                        .forEach(location -> {
+                            assertFalse(guide.next(visit, location, now).text().isBlank());
+                            assertFalse(guide.next(book, visit, location, now)
+                                    .text()
+                                    .isBlank());
+                        });
+            }
+        }
+    }
+
+    @Provide
+    Arbitrary<FieldBook> books() {
+        return Books.any();
+    }
+
+    @Provide
+    Arbitrary<Instant> instants() {
+        return Arbitraries.of(Instant.MIN, Instant.MAX, Instant.EPOCH, at("09:00:00"));
+    }
+
+    @Provide
+    Arbitrary<ZoneId> zones() {
+        return Arbitraries.of(ZONE, ZoneOffset.UTC, ZoneId.of("+14:00"), ZoneId.of("-12:00"));
+    }
+
+    @Test
+    void timesBeyondTheCalendarAreTakenAsItsEnds() {
+        ClockTime last = new ClockTime(LocalDateTime.MAX.withSecond(0).withNano(0), ClockTime.Precision.MINUTE, null);
+        Visit visit = visit().withWeather(Weather.of().withLastRainEnd(last));
+        assertInstanceOf(NextStep.NotYet.class, next(visit, "09:00:00"));
+        assertEquals(new Done(Done.Reason.OTHER_DAY), GUIDE.next(visit(), "A1", Instant.MIN));
+        assertEquals(new Done(Done.Reason.OTHER_DAY), GUIDE.next(visit(), "A1", Instant.MAX));
+    }
+
     @Test
     void everyStepSpeaks() {
+        for (MakeReady.Lack lack : MakeReady.Lack.values()) {
+            assertTrue(new MakeReady(lack).text().startsWith("Pour nothing yet: "));
+        }
         for (Done.Reason reason : Done.Reason.values()) {
             assertFalse(new Done(reason).text().isBlank());
         }

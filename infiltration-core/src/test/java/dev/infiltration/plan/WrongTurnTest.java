@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.infiltration.field.ClockTime.Precision;
 import dev.infiltration.field.Pouring.End;
 import dev.infiltration.plan.NextStep.Done;
+import dev.infiltration.plan.NextStep.MakeReady.Lack;
 import dev.infiltration.plan.NextStep.PreWet.Occasion;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.review.Review;
@@ -155,6 +156,50 @@ class WrongTurnTest {
         day.pass(Duration.between(day.now(), wait.until()));
         assertOccasion(Occasion.FIRST, day);
         assertClean(day.preWet().drained("45").pass("60").run("3.60").drained("60"));
+    }
+
+    /** Rain written down late: what was begun before it ended is spoiled, and nothing more is poured on it. */
+    @Test
+    void rainSinceThePrewetting() {
+        assertInstanceOf(
+                NextStep.NotYet.class, preWetted().pass("30").rainEnded().next());
+        FieldDay repeat = tested().pass("30").rainEnded();
+        assertInstanceOf(NextStep.NotYet.class, repeat.next());
+        assertFound(repeat.run("3.60").drained("70"), "visit.rain");
+    }
+
+    @Test
+    void unsweptSurface() {
+        FieldDay day = new FieldDay("09:00:00").isSwept(false);
+        assertEquals(new NextStep.MakeReady(Lack.SWEEPING), day.next());
+        FieldDay against = preWetted().isSwept(false).pass("60").run("3.60").drained("60");
+        assertFound(against, "visit.unswept");
+        assertOccasion(Occasion.FIRST, day.isSwept(true));
+    }
+
+    @Test
+    void waterThatIsNotPotable() {
+        FieldDay day = preWetted().isPotable(false);
+        assertEquals(new NextStep.MakeReady(Lack.POTABLE_WATER), day.next());
+        assertFound(day.pass("60").run("3.60").drained("60"), "visit.water-not-potable");
+    }
+
+    @Test
+    void locationTooNear() {
+        FieldDay day = tested().goTo("A2").pass("60");
+        assertDone(Done.Reason.TOO_NEAR, day);
+        FieldDay against =
+                tested().goTo("A2").pass("60").preWet().drained("45").pass("60").run("3.60");
+        assertFound(against.drained("60"), "visit.spacing");
+        assertOccasion(Occasion.FIRST, day.goTo("A3"));
+        assertClean(day.preWet().drained("45").pass("60").run("3.60").drained("60"));
+    }
+
+    @Test
+    void locationTooNearToThatOfAnotherCrew() {
+        FieldDay day = tested().comeBack().goTo("A2").pass("3600");
+        assertDone(Done.Reason.TOO_NEAR, day);
+        assertOccasion(Occasion.FIRST, day.goTo("A3"));
     }
 
     @Test
