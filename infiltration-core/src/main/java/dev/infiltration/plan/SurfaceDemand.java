@@ -5,6 +5,7 @@ package dev.infiltration.plan;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
+import java.util.OptionalDouble;
 import javax.measure.quantity.Speed;
 import org.jspecify.annotations.Nullable;
 
@@ -139,21 +140,25 @@ public record SurfaceDemand(double runOff, double areaRatio, double factor) {
         }
 
         /**
-         * {@return the ratio less so many standard uncertainties, at least 0}; the ratio itself where none is known
+         * {@return the ratio less so many standard uncertainties, at least 0}; empty where the uncertainty is not known
          *
          * @param coverage how many: 2 for about 95 % where errors are normal
          */
-        public double lower(double coverage) {
-            return Math.max(0, ratio * (1 - coverage * (relativeUncertainty == null ? 0 : relativeUncertainty)));
+        public OptionalDouble lower(double coverage) {
+            return relativeUncertainty == null
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(Math.max(0, ratio * (1 - coverage * relativeUncertainty)));
         }
 
         /**
-         * {@return the ratio and so many standard uncertainties}; the ratio itself where none is known
+         * {@return the ratio and so many standard uncertainties}; empty where the uncertainty is not known
          *
          * @param coverage how many: 2 for about 95 % where errors are normal
          */
-        public double upper(double coverage) {
-            return ratio * (1 + coverage * (relativeUncertainty == null ? 0 : relativeUncertainty));
+        public OptionalDouble upper(double coverage) {
+            return relativeUncertainty == null
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(ratio * (1 + coverage * relativeUncertainty));
         }
     }
 }

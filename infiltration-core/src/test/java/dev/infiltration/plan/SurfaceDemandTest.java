@@ -12,6 +12,7 @@ import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.OptionalDouble;
 import javax.measure.quantity.Speed;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -68,15 +69,17 @@ class SurfaceDemandTest {
     void reserveIsRateOverRequiredRate() {
         Reserve reserve = SurfaceDemand.of(1, 2).reserve(new InfiltrationRate(600), 0.1, mmPerHour("100"));
         assertEquals(2, reserve.ratio(), 1e-15);
-        assertEquals(1.6, reserve.lower(2), 1e-15);
-        assertEquals(2.4, reserve.upper(2), 1e-15);
-        assertEquals(0, reserve.lower(11), 0);
+        assertEquals(1.6, reserve.lower(2).orElseThrow(), 1e-15);
+        assertEquals(2.4, reserve.upper(2).orElseThrow(), 1e-15);
+        assertEquals(0, reserve.lower(11).orElseThrow(), 0);
     }
 
     @Test
-    void reserveWithoutUncertaintyHasNoSpread() {
+    void reserveWithoutUncertaintyHasNoBounds() {
         Reserve reserve = SurfaceDemand.of(1, 2).reserve(new InfiltrationRate(600), null, mmPerHour("100"));
-        assertEquals(List.of(2.0, 2.0), List.of(reserve.lower(2), reserve.upper(2)));
+        assertEquals(2, reserve.ratio(), 1e-15);
+        assertEquals(OptionalDouble.empty(), reserve.lower(2));
+        assertEquals(OptionalDouble.empty(), reserve.upper(2));
     }
 
     @Test
