@@ -15,6 +15,9 @@ final class CirclePolygon {
 
     /** {@return the shared area, in the square of the unit of the lengths} */
     static double area(double[] polygon, double centreX, double centreY, double radius) {
+        if (holds(polygon, centreX, centreY, radius)) {
+            return signedArea(polygon);
+        }
         double twice = 0;
         double fromX = polygon[polygon.length - 2] - centreX;
         double fromY = polygon[polygon.length - 1] - centreY;
@@ -26,6 +29,18 @@ final class CirclePolygon {
             fromY = toY;
         }
         return twice / 2;
+    }
+
+    /** {@return whether all corners, and so the whole polygon, lie in the circle}: most do where a ring holds many units */
+    private static boolean holds(double[] polygon, double centreX, double centreY, double radius) {
+        for (int i = 0; i < polygon.length; i += 2) {
+            double x = polygon[i] - centreX;
+            double y = polygon[i + 1] - centreY;
+            if (x * x + y * y > radius * radius) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** {@return the whole polygon's area, negative where it runs clockwise} */

@@ -153,6 +153,16 @@ public record JointPattern(
         return (int) Math.round(pitch(length) / pitch(width));
     }
 
+    /** {@return how many units and voids repeat} */
+    int faces() {
+        return switch (laying) {
+            case BASKET_WEAVE -> 2 * unitsInBlock();
+            case GRID -> 1 + Objects.requireNonNull(voids).along() * voids.across();
+            case HERRINGBONE_90, HERRINGBONE_45 -> 2;
+            default -> 1;
+        };
+    }
+
     /** {@return the side of a block of basket weave with its joint, in mm} */
     double block() {
         return Math.max(pitch(length), unitsInBlock() * pitch(width));

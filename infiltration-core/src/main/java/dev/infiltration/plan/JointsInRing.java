@@ -22,14 +22,20 @@ import javax.measure.quantity.Length;
  * it may be far off, the more so the larger the units. That a ring should hold about the pattern's own share is read out
  * of ASTM C1781/C1781M (memory, weak): the licensed edition governs.
  *
+ * <p>Where more than {@value #MOST_FACES} units and voids may reach into the ring, nothing is told, for it would take minutes:
+ * a ring of 300 mm takes square units of 15 mm, not of 10 mm.
+ *
  * <pre>{@code
- * JointsInRing joints = JointsInRing.of(pattern, Reading.of("300", FieldUnit.MILLIMETRE));
+ * JointsInRing joints = JointsInRing.of(pattern, Reading.of("300", FieldUnit.MILLIMETRE)).orElseThrow();
  * joints.at(new RingOffset(0, 0, 0)).mismatch();                     // ring on the middle of a unit
  * joints.best(Reading.of("10", FieldUnit.MILLIMETRE)).get(0).offset();
  * joints.worst().mismatch();                                         // if placed blindly
  * }</pre>
  */
 public final class JointsInRing {
+
+    /** How many units and voids, at most, may reach into a ring. */
+    public static final int MOST_FACES = 500;
 
     private static final double LONGEST = 10_000;
 
@@ -50,29 +56,39 @@ public final class JointsInRing {
     private final Tiling tiling;
     private final double radius;
 
-    private JointsInRing(JointPattern pattern, double radius) {
+    private JointsInRing(JointPattern pattern, Tiling tiling, double radius) {
         this.pattern = pattern;
-        this.tiling = Tiling.of(pattern);
+        this.tiling = tiling;
         this.radius = radius;
     }
 
+    private static Optional<JointsInRing> of(JointPattern pattern, double radius) {
+        return Optional.of(pattern)
+                .filter(each -> each.faces() <= MOST_FACES)
+                .map(Tiling::of)
+                .filter(tiling -> tiling.facesNear(radius) <= MOST_FACES)
+                .map(tiling -> new JointsInRing(pattern, tiling, radius));
+    }
+
     /**
-     * {@return the joints of a pattern in a ring}
+     * The joints of a pattern in a ring.
      *
      * @param pattern        the pattern
      * @param insideDiameter inside diameter of the ring, above 0 and at most 10 m
+     * @return them; empty where more than {@value #MOST_FACES} units and voids may reach into the ring
      * @throws IllegalArgumentException if the diameter is out of its range
      */
-    public static JointsInRing of(JointPattern pattern, Reading<Length> insideDiameter) {
+    public static Optional<JointsInRing> of(JointPattern pattern, Reading<Length> insideDiameter) {
         double diameter = millimetres(insideDiameter);
         if (!(diameter > 0 && diameter <= LONGEST)) {
             throw new IllegalArgumentException("insideDiameter: expected above 0 to 10 m, got " + insideDiameter);
         }
-        return new JointsInRing(pattern, diameter / 2);
+        return of(pattern, diameter / 2);
     }
 
     /**
-     * {@return the joints of a pattern in a ring of the field book; empty where its diameter is unknown or out of range}
+     * {@return the joints of a pattern in a ring of the field book; empty where its diameter is unknown or out of range, or more
+     * than {@value #MOST_FACES} units and voids may reach into it}
      *
      * @param pattern the pattern
      * @param ring    the ring, of several diameters their mean
@@ -82,9 +98,7 @@ public final class JointsInRing {
                 .mapToDouble(JointPattern::millimetres)
                 .average()
                 .orElse(0);
-        return ring.isUsable() && diameter <= LONGEST
-                ? Optional.of(new JointsInRing(pattern, diameter / 2))
-                : Optional.empty();
+        return ring.isUsable() && diameter <= LONGEST ? of(pattern, diameter / 2) : Optional.empty();
     }
 
     /**

@@ -109,6 +109,12 @@ record Tiling(double ax, double ay, double bx, double by, List<double[]> faces, 
         return Math.abs(ax * by - ay * bx);
     }
 
+    /** {@return about how many faces and voids are looked at for a circle}: those of all cells that may reach into it */
+    double facesNear(double radius) {
+        double whole = radius + reach;
+        return Math.PI * whole * whole / cell() * faces.size();
+    }
+
     /** {@return the solid area inside a circle} */
     double solid(double x, double y, double radius) {
         return cellsNear(x, y, radius)

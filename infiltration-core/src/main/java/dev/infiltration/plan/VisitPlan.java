@@ -234,9 +234,9 @@ public final class VisitPlan {
         return choices.ring() == null ? SpotPlan.middle(method.insideDiameter().in(system())) : choices.ring();
     }
 
-    /** {@return the joints in the ring; empty where the surface's joints are not recorded} */
+    /** {@return the joints in the ring; empty where the surface's joints are not recorded, or too many for a ring} */
     public Optional<JointsInRing> joints() {
-        return JointPattern.of(surface.joints()).map(pattern -> JointsInRing.of(pattern, ring()));
+        return JointPattern.of(surface.joints()).flatMap(pattern -> JointsInRing.of(pattern, ring()));
     }
 
     /**

@@ -10,7 +10,7 @@
  * JointPattern pattern = JointPattern.of(
  *         Laying.RUNNING_BOND, Reading.of("200", FieldUnit.MILLIMETRE),
  *         Reading.of("100", FieldUnit.MILLIMETRE), Reading.of("5", FieldUnit.MILLIMETRE));
- * JointsInRing joints = JointsInRing.of(pattern, Reading.of("300", FieldUnit.MILLIMETRE));
+ * JointsInRing joints = JointsInRing.of(pattern, Reading.of("300", FieldUnit.MILLIMETRE)).orElseThrow();
  * double off = joints.worst().mismatch();
  * }</pre>
  */

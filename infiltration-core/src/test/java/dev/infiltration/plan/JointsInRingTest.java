@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -20,6 +21,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -172,7 +174,7 @@ class JointsInRingTest {
     @Test
     void crossingHoldsTwoJointsAndSlabNone() {
         JointPattern slabs = JointPattern.of(Laying.STACK, mm("600"), mm("600"), mm("10"));
-        JointsInRing ring = JointsInRing.of(slabs, mm("300"));
+        JointsInRing ring = JointsInRing.of(slabs, mm("300")).orElseThrow();
         RingPlacement crossing = ring.at(new RingOffset(305, 305, 0));
         double strip = 2 * (5 * Math.sqrt(150 * 150 - 25) + 150 * 150 * Math.asin(5 / 150.0));
         assertEquals((2 * strip - 100) / (Math.PI * 150 * 150), crossing.openShare(), 1e-14);
@@ -190,6 +192,25 @@ class JointsInRingTest {
     void diameterOutOfRangeIsRefused(String diameter) {
         JointPattern pattern = Laid.example(Laying.STACK);
         assertThrows(IllegalArgumentException.class, () -> JointsInRing.of(pattern, mm(diameter)));
+    }
+
+    @ParameterizedTest(name = "{0} units of {1} x {2} mm, joint {3} mm, ring {4} mm")
+    @CsvSource({
+        "STACK, 15, 15, 1, 300, true",
+        "STACK, 10, 10, 1, 300, false",
+        "STACK, 200, 100, 5, 3000, true",
+        "STACK, 200, 100, 5, 10000, false",
+        "STACK, 10000, 1, 0.1, 300, false",
+        "BASKET_WEAVE, 10000, 1, 0.1, 300, false",
+        "HERRINGBONE_45, 10000, 1, 0.1, 300, false",
+    })
+    @Timeout(20)
+    void moreUnitsThanTheCapAreNotLookedAt(
+            Laying laying, String length, String width, String joint, String ring, boolean isTold) {
+        JointPattern pattern = JointPattern.of(laying, mm(length), mm(width), mm(joint));
+        Optional<JointsInRing> joints = JointsInRing.of(pattern, mm(ring));
+        assertEquals(isTold, joints.isPresent());
+        joints.ifPresent(told -> told.best(mm("10")));
     }
 
     @Test
@@ -239,6 +260,6 @@ class JointsInRingTest {
     }
 
     private static JointsInRing ring(Laying laying) {
-        return JointsInRing.of(Laid.example(laying), mm("300"));
+        return JointsInRing.of(Laid.example(laying), mm("300")).orElseThrow();
     }
 }

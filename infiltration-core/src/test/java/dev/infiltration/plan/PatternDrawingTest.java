@@ -27,7 +27,7 @@ class PatternDrawingTest {
     @ParameterizedTest
     @EnumSource
     void drawingShowsWhatTheRingHolds(Laying laying) throws Exception {
-        JointsInRing ring = JointsInRing.of(Laid.example(laying), mm("300"));
+        JointsInRing ring = JointsInRing.of(Laid.example(laying), mm("300")).orElseThrow();
         Document svg = parse(ring.drawing(OFFSET));
         double[] middle = numbers(((Element) svg.getElementsByTagName("g").item(0))
                 .getAttribute("transform")
@@ -41,13 +41,15 @@ class PatternDrawingTest {
     /** The pattern lies as its own axes say: seen from the ring's middle, the unit at the datum points the right way. */
     @Test
     void herringboneAt45StandsTurned() {
-        JointsInRing ring = JointsInRing.of(Laid.example(Laying.HERRINGBONE_45), mm("300"));
+        JointsInRing ring =
+                JointsInRing.of(Laid.example(Laying.HERRINGBONE_45), mm("300")).orElseThrow();
         assertTrue(ring.drawing(OFFSET).contains("scale(1 -1) rotate(-45.000)"));
     }
 
     @Test
     void voidsLookLikeJoints() throws Exception {
-        JointsInRing ring = JointsInRing.of(Laid.example(Laying.GRID), mm("300"));
+        JointsInRing ring =
+                JointsInRing.of(Laid.example(Laying.GRID), mm("300")).orElseThrow();
         Document svg = parse(ring.drawing(OFFSET));
         String joints = ((Element) svg.getElementsByTagName("rect").item(0)).getAttribute("fill");
         NodeList faces = svg.getElementsByTagName("polygon");
@@ -60,7 +62,8 @@ class PatternDrawingTest {
 
     @Test
     void drawingNamesItselfForThoseWhoDoNotSeeIt() throws Exception {
-        JointsInRing ring = JointsInRing.of(Laid.example(Laying.STACK), mm("300"));
+        JointsInRing ring =
+                JointsInRing.of(Laid.example(Laying.STACK), mm("300")).orElseThrow();
         Document svg = parse(ring.drawing(OFFSET));
         assertEquals("img", svg.getDocumentElement().getAttribute("role"));
         assertEquals("title desc", svg.getDocumentElement().getAttribute("aria-labelledby"));

@@ -115,7 +115,7 @@ class PlanningPageTest {
     }
 
     private static String ring(JointPattern pattern) {
-        JointsInRing joints = JointsInRing.of(pattern, mm("300"));
+        JointsInRing joints = JointsInRing.of(pattern, mm("300")).orElseThrow();
         RingOffset best = joints.best(mm("10")).get(0).offset();
         double slipped = DoubleStream.iterate(0, way -> way < 360, way -> way + 5)
                 .map(Math::toRadians)

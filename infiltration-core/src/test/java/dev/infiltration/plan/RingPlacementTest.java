@@ -32,6 +32,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -113,6 +114,17 @@ class RingPlacementTest {
                 slab.withY(mm("-1e300")),
                 slab.withTurn(new BigDecimal("1e999999999")));
         nowhere.forEach(offset -> assertEquals(List.of(), findings(SLABS, offset, 0.1), () -> "" + offset));
+    }
+
+    /** Small books that kept the checker busy for minutes. */
+    @Test
+    @Timeout(20)
+    void moreUnitsAndVoidsThanTheCapAreNotJudged() {
+        Offset slab = offset("0", "0");
+        Joints.Voids voids = Joints.Voids.of(100, 100, mm("0.005"), mm("0.005"));
+        Joints grid = Joints.of(Laying.GRID, mm("1"), mm("1"), mm("0")).withVoids(voids);
+        assertEquals(List.of(), findings(grid, slab, 1e-9));
+        assertEquals(List.of(), findings(Joints.of(Laying.STACK, mm("2"), mm("2"), mm("0.2")), slab, 1e-9));
     }
 
     @ParameterizedTest(name = "ring {0}: {1} findings")
