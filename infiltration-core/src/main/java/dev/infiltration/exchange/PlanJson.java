@@ -75,9 +75,11 @@ public final class PlanJson {
         method(plan);
         amount("area", plan.surface().area());
         plan.locationCount().ifPresent(count -> json.writeNumberProperty("locationCount", count));
+        text("countBasis", plan.countBasis());
         locations(plan);
         window(plan);
         json.writeNumberProperty("runs", plan.runs());
+        amount("ringDiameter", plan.ring());
         time("setUp", plan.setUp());
         amount("waterPerLocation", plan.waterPerLocation());
         amount("waterInAll", plan.waterInAll().orElse(null));
@@ -104,9 +106,27 @@ public final class PlanJson {
             json.writeArrayPropertyStart("locations");
             plan.locations().forEach(this::location);
             json.writeEndArray();
+            texts("spares", plan.spares().stream().map(PlanJson::id).toList());
+            tooNear(plan);
             json.writeNumberProperty("missing", plan.missing());
         }
         plan.drawn().ifPresent(drawn -> json.writeNumberProperty("seed", drawn.seed()));
+    }
+
+    private void tooNear(VisitPlan plan) {
+        json.writeArrayPropertyStart("tooNear");
+        plan.tooNear().forEach(near -> {
+            json.writeStartObject();
+            text("planned", id(near.planned()));
+            text("spare", id(near.spare()));
+            figure("clear", near.clearMetres(), "m");
+            json.writeEndObject();
+        });
+        json.writeEndArray();
+    }
+
+    private static String id(Location location) {
+        return location.id() == null ? "" : location.id();
     }
 
     private void location(Location location) {
@@ -114,10 +134,17 @@ public final class PlanJson {
     }
 
     private void window(VisitPlan plan) {
+        plan.rain().ifPresent(rain -> {
+            json.writeObjectPropertyStart("rain");
+            text("from", rain.from().toString());
+            text("to", rain.to().toString());
+            json.writeEndObject();
+        });
         plan.window().ifPresent(window -> {
             json.writeObjectPropertyStart("window");
             text("firstStart", window.firstStart().toString());
             text("lastStart", window.lastStart().toString());
+            text("zone", plan.zone().getId());
             json.writeEndObject();
         });
     }

@@ -5,6 +5,7 @@ package dev.infiltration.plan;
 import dev.infiltration.field.Location;
 import dev.infiltration.units.Reading;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -20,7 +21,8 @@ import org.jspecify.annotations.Nullable;
  * @param setUp     time a location takes beside the pouring
  * @param locations where to test
  * @param drawn     how they were drawn; null where they were not
- * @param window    when to start; null where that was not looked for
+ * @param window    when to start, as handed in; null where it was not
+ * @param rain      the rain to look for a window in; null where none was given
  * @param zone      the clock of the site
  */
 record PlanChoices(
@@ -31,7 +33,16 @@ record PlanChoices(
         List<Location> locations,
         LocationDraw.@Nullable Drawn drawn,
         @Nullable DryWindow window,
+        @Nullable Rain rain,
         ZoneId zone) {
+
+    /**
+     * Rain to look for a window in.
+     *
+     * @param record    the rain, past and forecast
+     * @param notBefore no start is wanted earlier
+     */
+    record Rain(RainRecord record, Instant notBefore) {}
 
     PlanChoices {
         locations = List.copyOf(locations);
@@ -39,38 +50,42 @@ record PlanChoices(
 
     /** {@return no choices but a number of runs} */
     static PlanChoices of(int runs) {
-        return new PlanChoices(null, null, runs, Duration.ZERO, List.of(), null, null, ZoneOffset.UTC);
+        return new PlanChoices(null, null, runs, Duration.ZERO, List.of(), null, null, null, ZoneOffset.UTC);
     }
 
     PlanChoices withRing(Reading<Length> ring) {
-        return new PlanChoices(ring, count, runs, setUp, locations, drawn, window, zone);
+        return new PlanChoices(ring, count, runs, setUp, locations, drawn, window, rain, zone);
     }
 
     PlanChoices withCount(int count) {
-        return new PlanChoices(ring, count, runs, setUp, locations, drawn, window, zone);
+        return new PlanChoices(ring, count, runs, setUp, locations, drawn, window, rain, zone);
     }
 
     PlanChoices withRuns(int runs) {
-        return new PlanChoices(ring, count, runs, setUp, locations, drawn, window, zone);
+        return new PlanChoices(ring, count, runs, setUp, locations, drawn, window, rain, zone);
     }
 
     PlanChoices withSetUp(Duration setUp) {
-        return new PlanChoices(ring, count, runs, setUp, locations, drawn, window, zone);
+        return new PlanChoices(ring, count, runs, setUp, locations, drawn, window, rain, zone);
     }
 
     PlanChoices withLocations(List<Location> locations) {
-        return new PlanChoices(ring, count, runs, setUp, locations, null, window, zone);
+        return new PlanChoices(ring, count, runs, setUp, locations, null, window, rain, zone);
     }
 
     PlanChoices withDrawn(LocationDraw.Drawn drawn) {
-        return new PlanChoices(ring, count, runs, setUp, drawn.locations(), drawn, window, zone);
+        return new PlanChoices(ring, count, runs, setUp, drawn.locations(), drawn, window, rain, zone);
     }
 
     PlanChoices withWindow(DryWindow window) {
-        return new PlanChoices(ring, count, runs, setUp, locations, drawn, window, zone);
+        return new PlanChoices(ring, count, runs, setUp, locations, drawn, window, rain, zone);
+    }
+
+    PlanChoices withRain(Rain rain) {
+        return new PlanChoices(ring, count, runs, setUp, locations, drawn, window, rain, zone);
     }
 
     PlanChoices withZone(ZoneId zone) {
-        return new PlanChoices(ring, count, runs, setUp, locations, drawn, window, zone);
+        return new PlanChoices(ring, count, runs, setUp, locations, drawn, window, rain, zone);
     }
 }

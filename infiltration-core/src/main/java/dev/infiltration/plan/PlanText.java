@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -59,7 +60,15 @@ final class PlanText {
                 plan.window()
                         .map(window -> "from " + clock(window.firstStart()) + " to " + clock(window.lastStart()) + " ("
                                 + plan.zone() + ")")
-                        .orElse("no dry time found or looked for"));
+                        .orElseGet(this::noWindow));
+    }
+
+    private String noWindow() {
+        return plan.rain()
+                .map(rain -> "no dry time found in the record of rain from " + clock(rain.from()) + " to "
+                        + clock(rain.to()) + " (" + plan.zone() + ")")
+                .orElseGet(() -> "no record of rain given; the last rain must have ended "
+                        + plan.method().dryTime() + " before");
     }
 
     private String clock(Instant instant) {
@@ -72,7 +81,8 @@ final class PlanText {
                 : "not known without the area";
         add("");
         add("Locations: %s, %s", count, plan.countBasis());
-        plan.locations().forEach(this::location);
+        plan.planned().forEach(location -> location(location, ""));
+        plan.spares().forEach(location -> location(location, spare(location)));
         if (plan.missing() > 0) {
             String why = plan.drawn().isPresent() ? "no room was found for %d more" : "%d more to choose";
             add("  " + why, plan.missing());
@@ -80,11 +90,24 @@ final class PlanText {
         plan.drawn().ifPresent(drawn -> add("  drawn with seed %d", drawn.seed()));
     }
 
-    private void location(Location location) {
+    private String spare(Location location) {
+        return "; spare"
+                + plan.tooNear().stream()
+                        .filter(near -> near.spare().equals(location))
+                        .map(near -> String.format(
+                                Locale.ROOT,
+                                ", %.2f m clear of %s: %s asked",
+                                near.clearMetres(),
+                                or(near.planned().id(), "one without id"),
+                                plan.method().clearSpacing().in(plan.system())))
+                        .collect(Collectors.joining());
+    }
+
+    private void location(Location location, String remark) {
         String place = location.x() == null || location.y() == null
                 ? "place not recorded"
                 : "x " + location.x() + ", y " + location.y();
-        add("  %s: %s, %s", or(location.id(), "without id"), place, or(location.zone(), "no zone"));
+        add("  %s: %s, %s%s", or(location.id(), "without id"), place, or(location.zone(), "no zone"), remark);
     }
 
     private void amounts() {

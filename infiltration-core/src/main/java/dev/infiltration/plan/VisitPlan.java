@@ -11,6 +11,7 @@ import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Objects;
@@ -38,6 +39,9 @@ import org.jspecify.annotations.Nullable;
 public final class VisitPlan {
 
     private static final Reading<Length> LONGEST = Reading.of("10", FieldUnit.METRE);
+
+    /** Longer visits are not told apart. */
+    private static final Duration LONGEST_VISIT = Duration.ofDays(3650);
 
     private final TestMethod method;
     private final Surface surface;
@@ -128,7 +132,7 @@ public final class VisitPlan {
      * @throws IllegalArgumentException if there is no zone or their units differ
      */
     public VisitPlan withDraw(List<LocationDraw.Zone> zones, long seed) {
-        @Nullable Reading<Length> clear = method.clearSpacing().in(system()).lowest();
+        @Nullable Reading<Length> clear = clearSpacing();
         LocationDraw draw = LocationDraw.of(zones).withRing(ring());
         draw = clear == null ? draw : draw.withClearDistance(clear);
         long count = Math.min(locationCount().orElse(0), Integer.MAX_VALUE);
@@ -137,6 +141,9 @@ public final class VisitPlan {
 
     /**
      * {@return this plan with locations on record}, fixed spots that were tested before or a planner's own choice
+     *
+     * <p>As many are planned for as {@link #locationCount} says, in the order given, less those nearer to one before than the
+     * method allows; the others are {@link #spares}.
      *
      * @param locations the locations
      */
@@ -160,6 +167,18 @@ public final class VisitPlan {
      */
     public VisitPlan withWindow(DryWindow window) {
         return with(choices.withWindow(Objects.requireNonNull(window, "window")));
+    }
+
+    /**
+     * {@return this plan with the rain to look for a time in}: the first in which the whole visit, at the lowest rate expected,
+     * starts dry enough and ends before the next rain
+     *
+     * @param rain      the rain, past and forecast
+     * @param notBefore no start is wanted earlier
+     */
+    public VisitPlan withRain(RainRecord rain, Instant notBefore) {
+        return with(choices.withRain(new PlanChoices.Rain(
+                Objects.requireNonNull(rain, "rain"), Objects.requireNonNull(notBefore, "notBefore"))));
     }
 
     /** {@return the method} */
@@ -188,14 +207,40 @@ public final class VisitPlan {
         return choices.count() == null ? method.locationCount().of(surface.area()) : OptionalLong.of(choices.count());
     }
 
-    /** {@return where the number of locations comes from} */
-    String countBasis() {
+    /** {@return where the number of locations comes from, for people} */
+    public String countBasis() {
         return choices.count() == null ? method.locationCount().basis().toString() : "as asked for";
     }
 
     /** {@return where to test: locations drawn or on record, none where neither was handed in} */
     public List<Location> locations() {
         return choices.locations();
+    }
+
+    /** {@return those of the locations that water and time are counted for} */
+    public List<Location> planned() {
+        return choice().planned();
+    }
+
+    /** {@return locations beyond those planned for, to test in place of one that cannot be tested} */
+    public List<Location> spares() {
+        return choice().spares();
+    }
+
+    /** {@return spares nearer to a planned location than the method allows for tests close in time, by the places on record} */
+    public List<TooNear> tooNear() {
+        return choice().tooNear();
+    }
+
+    private SpotChoice choice() {
+        @Nullable Reading<Length> clear = clearSpacing();
+        double metres = clear == null ? 0 : clear.in(FieldUnit.METRE);
+        return SpotChoice.of(locations(), locationCount().orElse(Long.MAX_VALUE), ring().in(FieldUnit.METRE), metres);
+    }
+
+    @Nullable
+    Reading<Length> clearSpacing() {
+        return method.clearSpacing().in(system()).lowest();
     }
 
     /** {@return how the locations were drawn; empty where they were not} */
@@ -206,7 +251,7 @@ public final class VisitPlan {
     /** {@return how many locations are still to be chosen; 0 where that is not known} */
     public long missing() {
         long notDrawn = drawn().map(LocationDraw.Drawn::missing).orElse(0);
-        return Math.max(notDrawn, locationCount().orElse(0) - locations().size());
+        return Math.max(notDrawn, locationCount().orElse(0) - planned().size());
     }
 
     /** {@return the clock that times are told by} */
@@ -219,9 +264,24 @@ public final class VisitPlan {
         return choices.setUp();
     }
 
-    /** {@return the time in which the visit may start} */
+    /** {@return the time in which the visit may start; empty where none was handed in and no record of rain shows one} */
     public Optional<DryWindow> window() {
-        return Optional.ofNullable(choices.window());
+        PlanChoices.@Nullable Rain rain = choices.rain();
+        return choices.window() == null && rain != null
+                ? DryWindow.first(rain.record(), method, longest(), rain.notBefore())
+                : Optional.ofNullable(choices.window());
+    }
+
+    /** {@return the record of rain that was looked in; empty where none was given} */
+    public Optional<RainRecord> rain() {
+        return Optional.ofNullable(choices.rain()).map(PlanChoices.Rain::record);
+    }
+
+    /** {@return how long the visit takes at the lowest rate; where the number of locations is not known, one of them} */
+    private Duration longest() {
+        InfiltrationRate lowest = expected.lowest();
+        Duration time = timeOnSite(lowest).orElseGet(() -> timePerLocation(lowest));
+        return time.compareTo(LONGEST_VISIT) > 0 ? LONGEST_VISIT : time;
     }
 
     /** {@return how many runs are planned at a location} */
@@ -325,6 +385,15 @@ public final class VisitPlan {
     private static Duration longest(@Nullable Reading<Time> delay) {
         return delay == null ? Duration.ZERO : Duration.ofMillis(Math.round(1000 * delay.in(FieldUnit.SECOND)));
     }
+
+    /**
+     * A spare nearer to a planned location than the method allows for tests close in time.
+     *
+     * @param planned     the planned location
+     * @param spare       the spare
+     * @param clearMetres the clear distance between rings there, in m; by positions, what it is at most
+     */
+    public record TooNear(Location planned, Location spare, double clearMetres) {}
 
     private static void require(boolean holds, String name, Object found) {
         if (!holds) {

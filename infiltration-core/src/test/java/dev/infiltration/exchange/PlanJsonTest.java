@@ -15,13 +15,22 @@ import dev.infiltration.method.Methods;
 import dev.infiltration.plan.DryWindow;
 import dev.infiltration.plan.ExpectedRate;
 import dev.infiltration.plan.LocationDraw;
+import dev.infiltration.plan.RainRecord;
 import dev.infiltration.plan.VisitPlan;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
@@ -94,6 +103,67 @@ class PlanJsonTest {
     }
 
     @Test
+    void whereNumbersAndTimesComeFromIsTold() {
+        JsonNode json = read(FULL);
+        assertEquals(FULL.countBasis(), json.at("/countBasis").asString());
+        assertEquals("{\"value\":300,\"unit\":\"mm\"}", json.at("/ringDiameter").toString());
+        assertEquals("Z", json.at("/window/zone").asString());
+        JsonNode spared = read(SPARED);
+        assertEquals(List.of("A2"), texts(spared.at("/spares")));
+        assertEquals(
+                "[{\"planned\":\"A1\",\"spare\":\"A2\",\"clear\":{\"value\":0.780000,\"unit\":\"m\"}}]",
+                spared.at("/tooNear").toString().replaceAll("0\\.78\\d*", "0.780000"));
+        assertEquals("2026-06-02T00:00:00Z", spared.at("/rain/from").asString());
+        assertEquals("2026-06-02T00:00:00Z", spared.at("/rain/to").asString());
+    }
+
+    /** Two spots with middles 1.08 m apart, a ring of 300 mm (invented). */
+    private static final VisitPlan SPARED = FULL.withLocations(List.of(spot("A1", "0"), spot("A2", "1.08")))
+            .withRain(
+                    RainRecord.hourly(Instant.parse("2026-06-02T00:00:00Z"), List.of()),
+                    Instant.parse("2026-06-02T00:00:00Z"));
+
+    private static Location spot(String id, String x) {
+        return Location.of(id).withX(Reading.of(x, FieldUnit.METRE)).withY(Reading.of("0", FieldUnit.METRE));
+    }
+
+    /** The page lists each key that a plan may have, and no other. */
+    @Test
+    void keysOfThePageAreThoseOfThePlan() throws IOException {
+        Joints joints = Joints.of(Laying.STACK, millimetres("600"), millimetres("600"), millimetres("10"));
+        VisitPlan jointed = VisitPlan.of(
+                Methods.unitPavement(),
+                Surface.of("HQ-A").withJoints(joints),
+                ExpectedRate.of(new InfiltrationRate(254)));
+        Set<String> written = new TreeSet<>();
+        List.of(FULL, SPARED, jointed).forEach(plan -> collect("", read(plan), written));
+        Set<String> listed = Pattern.compile("(?m)^\\| `([^|]*)` \\|")
+                .matcher(keysOfThePage())
+                .results()
+                .flatMap(row -> Stream.of(row.group(1).split("`, `")))
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(written, listed);
+    }
+
+    private static String keysOfThePage() throws IOException {
+        String page = Files.readString(Path.of("..", "docs", "planning.md"));
+        return page.substring(page.indexOf("## The plan as JSON"), page.indexOf("## The next step"));
+    }
+
+    /** An amount, a location of the field book and a text are leaves; what stands for each of three rates is one. */
+    private static void collect(String path, JsonNode node, Set<String> keys) {
+        boolean isLeaf = !node.isContainer() || node.has("unit") || path.equals("locations[]");
+        if (isLeaf) {
+            keys.add(path.replaceAll("\\[]$", ""));
+        } else if (node.isArray()) {
+            node.forEach(entry -> collect(path + "[]", entry, keys));
+        } else {
+            String prefix = path.isEmpty() ? "" : path.replaceFirst("^(lowest|highest)$", "likely") + ".";
+            node.propertyStream().forEach(member -> collect(prefix + member.getKey(), member.getValue(), keys));
+        }
+    }
+
+    @Test
     void wordsAreThoseOfThePlan() {
         JsonNode json = read(FULL);
         assertEquals(FULL.cautions(), texts(json.at("/cautions")));
@@ -105,7 +175,15 @@ class PlanJsonTest {
     void whatThePlanCannotTellIsAbsent() {
         JsonNode json = read(BARE);
         for (String name : List.of(
-                "area", "locationCount", "locations", "missing", "window", "waterInAll", "seed", "ringOnJoints")) {
+                "area",
+                "locationCount",
+                "locations",
+                "missing",
+                "window",
+                "rain",
+                "waterInAll",
+                "seed",
+                "ringOnJoints")) {
             assertFalse(json.has(name), name);
         }
         assertFalse(json.at("/likely").has("site"));

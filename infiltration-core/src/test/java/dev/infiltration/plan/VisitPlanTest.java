@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.infiltration.field.Joints;
 import dev.infiltration.field.Laying;
 import dev.infiltration.field.Location;
+import dev.infiltration.field.Position;
 import dev.infiltration.field.Surface;
 import dev.infiltration.method.Basis;
 import dev.infiltration.method.LocationCount;
@@ -19,9 +20,11 @@ import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -257,6 +260,81 @@ class VisitPlanTest {
                   1 more to choose
                 """), plan::text);
         assertEquals(0, plan.withRequestedLocations(1).missing());
+    }
+
+    /**
+     * Invented spots. Three are counted by the area; a metre clear is asked for (memory: C1701 7.2), so middles lie 1.3 m apart
+     * with a ring of 300 mm: 1.08 m are 0.78 m clear (derived).
+     */
+    @Test
+    void locationsBeyondTheNumberAreSparesAndThoseTooNearAreNamed() {
+        List<Location> spots =
+                List.of(at("A1", "0"), at("A2", "1.08"), at("A3", "2.38"), at("A4", "9"), at("A5", "3.46"));
+        VisitPlan plan = plan(254).withLocations(spots);
+        assertEquals(spots, plan.locations());
+        assertEquals(List.of("A1", "A3", "A4"), ids(plan.planned()));
+        assertEquals(List.of("A2", "A5"), ids(plan.spares()));
+        assertEquals(0, plan.missing());
+        assertTrue(plan.text().contains("""
+                  A4: x 9 m, y 0 m, no zone
+                  A2: x 1.08 m, y 0 m, no zone; spare, 0.78 m clear of A1: at least 1 m asked
+                  A5: x 3.46 m, y 0 m, no zone; spare, 0.78 m clear of A3: at least 1 m asked
+                """), plan::text);
+        VisitPlan pair = plan(254).withLocations(spots.subList(0, 2));
+        assertEquals(List.of("A1"), ids(pair.planned()));
+        assertEquals(2, pair.missing());
+        VisitPlan apart =
+                plan(254).withLocations(List.of(at("A1", "0"), at("A2", "1.3"), at("A3", "2.6"), at("A4", "3.9")));
+        assertEquals(List.of(), apart.tooNear());
+        assertEquals(List.of("A4"), ids(apart.spares()));
+    }
+
+    /** A degree of latitude at the equator is 110 574 m (WGS 84, memory): 0.00001 are 1.106 m, 0.906 m clear with the accuracies. */
+    @Test
+    void locationsWithPositionsAreNearWhereTheyAreAtMostSoFar() {
+        VisitPlan near = plan(254).withLocations(List.of(on("A1", "0", "0.05"), on("A2", "0.00001", "0.05")));
+        assertEquals(0.906, near.tooNear().get(0).clearMetres(), 1e-3);
+        VisitPlan vague = plan(254).withLocations(List.of(on("A1", "0", "3"), on("A2", "0.00001", "3")));
+        assertEquals(List.of(), vague.tooNear());
+        VisitPlan unlike = plan(254).withLocations(List.of(on("A1", "0", "0.05"), at("A2", "0")));
+        assertEquals(List.of(), unlike.tooNear());
+    }
+
+    private static Location at(String id, String x) {
+        return Location.of(id).withX(Reading.of(x, FieldUnit.METRE)).withY(Reading.of("0", FieldUnit.METRE));
+    }
+
+    private static Location on(String id, String latitude, String accuracy) {
+        return Location.of(id)
+                .withPosition(Position.of(new BigDecimal(latitude), BigDecimal.ZERO)
+                        .withAccuracy(Reading.of(accuracy, FieldUnit.METRE)));
+    }
+
+    private static List<String> ids(List<Location> locations) {
+        return locations.stream().map(Location::id).toList();
+    }
+
+    /** Dry for 24 h (memory: C1701 8.1) before the visit and until it is over. */
+    @Test
+    void windowIsLookedForInTheRain() {
+        Instant start = Instant.parse("2026-06-02T00:00:00Z");
+        RainRecord rain = RainRecord.hourly(start, Collections.nCopies(48, Reading.of("0", FieldUnit.MILLIMETRE)));
+        VisitPlan plan = plan(254).withRain(rain, start);
+        DryWindow window = plan.window().orElseThrow();
+        assertEquals(Instant.parse("2026-06-03T00:00:00Z"), window.firstStart());
+        Duration onSite = plan.timeOnSite(new InfiltrationRate(254)).orElseThrow();
+        assertEquals(Instant.parse("2026-06-04T00:00:00Z").minus(onSite), window.lastStart());
+        VisitPlan slow = plan.withSetUp(Duration.ofHours(9));
+        assertEquals(Optional.empty(), slow.window());
+        assertTrue(
+                slow.text()
+                        .contains(
+                                "Start: no dry time found in the record of rain from 2026-06-02 00:00 to 2026-06-04 00:00 (Z)"));
+        assertTrue(plan(254)
+                .text()
+                .contains("Start: no record of rain given; the last rain must have ended at least 24 h before"));
+        assertEquals(
+                Optional.empty(), plan.withSetUp(Duration.ofDays(1_000_000_000)).window());
     }
 
     /** As many as counted, each a metre and a ring from the next (memory: C1701 7.2), half a ring from the edge. */

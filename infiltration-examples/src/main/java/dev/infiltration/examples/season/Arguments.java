@@ -72,7 +72,8 @@ final class Arguments {
             case "--mapping" -> mapping = path(value(word, rest));
             case "--out" -> out = path(value(word, rest));
             case "--reference" -> reference = path(value(word, rest));
-            case "--plan", "--expected", "--set-up", "--zones", "--seed" -> plan.take(word, value(word, rest));
+            case "--plan", "--expected", "--set-up", "--zones", "--seed", "--rain" ->
+                plan.take(word, value(word, rest));
             default -> takeBook(word);
         }
     }

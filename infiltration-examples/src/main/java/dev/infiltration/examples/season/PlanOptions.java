@@ -7,6 +7,8 @@ import dev.infiltration.units.InfiltrationRate;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -15,7 +17,8 @@ import org.jspecify.annotations.Nullable;
 final class PlanOptions {
 
     static final String USAGE = "season [BOOK.json|BOOK.jsonl|BOOK.csv|-] --plan SURFACE [--expected RATE[,RATE,RATE]]"
-            + " [--set-up MINUTES] [--zones FILE] [--seed NUMBER] [--json] [--today DATE] [--method FILE]... [--mapping FILE] [--out DIR]";
+            + " [--set-up MINUTES] [--zones FILE] [--seed NUMBER] [--rain FILE]... [--json] [--today DATE]"
+            + " [--method FILE]... [--mapping FILE] [--out DIR]";
 
     private static final long SEED = 1;
     private static final long LONGEST_MINUTES = 24 * 60;
@@ -26,6 +29,7 @@ final class PlanOptions {
     private Duration setUp = Duration.ZERO;
     private @Nullable Path zones;
     private long seed = SEED;
+    private final List<Path> rain = new ArrayList<>();
 
     void take(String option, String value) throws Arguments.UsageException {
         first = option;
@@ -35,6 +39,7 @@ final class PlanOptions {
                 case "--expected" -> expected = rates(value);
                 case "--set-up" -> setUp = minutes(value);
                 case "--zones" -> zones = Path.of(value);
+                case "--rain" -> rain.add(Path.of(value));
                 default -> seed = Long.parseLong(value);
             }
         } catch (InvalidPathException noPath) {
@@ -94,6 +99,11 @@ final class PlanOptions {
 
     Optional<Path> zones() {
         return Optional.ofNullable(zones);
+    }
+
+    /** Records of rain, each later than the one before. */
+    List<Path> rain() {
+        return rain;
     }
 
     long seed() {

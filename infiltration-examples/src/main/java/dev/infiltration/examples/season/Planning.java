@@ -7,6 +7,7 @@ import dev.infiltration.exchange.ZonesJson;
 import dev.infiltration.method.Methods;
 import dev.infiltration.plan.ExpectedRate;
 import dev.infiltration.plan.JointsInRing;
+import dev.infiltration.plan.RainRecord;
 import dev.infiltration.plan.VisitPlan;
 import dev.infiltration.review.NextVisit;
 import dev.infiltration.review.Review;
@@ -16,8 +17,12 @@ import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 
 /** The plan of the next visit to a surface of a book. */
 final class Planning {
@@ -31,17 +36,31 @@ final class Planning {
     /**
      * {@return the plan that was asked for}
      *
-     * @throws IOException if the book or the zones do not hold what it needs
+     * @param today the day before which no visit starts; null for this moment
+     * @throws IOException if the book, the zones or the rain do not hold what it needs
      */
-    static Planning of(PlanOptions options, Review review, Methods methods) throws IOException {
+    static Planning of(PlanOptions options, Review review, Methods methods, @Nullable LocalDate today)
+            throws IOException {
         NextVisit next = NextVisit.of(review, methods, options.surface())
                 .orElseThrow(() -> new IOException("no surface " + options.surface() + " in the book"));
         Optional<ExpectedRate> rate = options.expected().or(next::expected);
         VisitPlan plan = next.plan(rate.orElseThrow(
                         () -> new IOException("no rate of " + options.surface() + " on record: give --expected")))
                 .withSetUp(options.setUp());
+        plan = inRain(plan, options.rain(), today);
         Path zones = options.zones().orElse(null);
         return new Planning(zones == null ? plan : plan.withDraw(read(zones).zones(), options.seed()));
+    }
+
+    private static VisitPlan inRain(VisitPlan plan, List<Path> files, @Nullable LocalDate today) throws IOException {
+        @Nullable RainRecord all = null;
+        for (Path file : files) {
+            RainRecord rain = RainTable.read(file, plan.zone());
+            all = all == null ? rain : all.then(rain);
+        }
+        Instant notBefore =
+                today == null ? Instant.now() : today.atStartOfDay(plan.zone()).toInstant();
+        return all == null ? plan : plan.withRain(all, notBefore);
     }
 
     private static ZonesJson.ReadZones read(Path file) throws IOException {

@@ -104,7 +104,7 @@ public final class Season {
         checker = arguments.today() == null ? checker : checker.withToday(arguments.today());
         Review review = Review.of(read, checker).judgedBy(criteria(arguments.criteria()));
         if (arguments.plan().isAskedFor()) {
-            return plan(arguments, Planning.of(arguments.plan(), review, checker.methods()));
+            return plan(arguments, Planning.of(arguments.plan(), review, checker.methods(), arguments.today()));
         }
         if (arguments.out() != null) {
             writeTo(arguments.out(), review);

@@ -83,6 +83,64 @@ class SeasonPlanTest {
         assertFalse(Files.exists(plain.resolve("ring.svg")), "no joints on record");
     }
 
+    /** Four spots on record, three counted; the middles of A3 and A4 lie 1.077 m apart (the demo, invented), the ring 11.95 in. */
+    @Test
+    void spotsBeyondTheNumberAreSpares() {
+        Ran ran = Ran.of(DEMO, "--plan", "HQ-A");
+        assertTrue(ran.out().contains("; spare, 0.77 m clear of A3: at least 1 m asked\n"), ran.out());
+        assertTrue(ran.out().contains("Start: no record of rain given"), ran.out());
+    }
+
+    /** Dry from 08:30 on the first of June by the clock of the site; the plan waits the 24 h of the method (memory: C1701 8.1). */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            'from,to,depth mm;2026-06-01T06:00,2026-06-01T08:30,4.2;2026-06-01T08:30,2026-06-05T18:00,0'
+            'to,depth in;2026-06-01 06:00,0;2026-06-01 08:30,0.17;;2026-06-05 18:00,0.00'
+            'gauge,From,Depth MM;7,2026-06-01T06:00,4.2;7,2026-06-01T08:30,0;7,2026-06-03T13:15,0'
+            'from,to,depth mm;2026-06-01T13:30Z,2026-06-05T23:00Z,0'
+            'from,to,depth mm;2026-06-01T06:00,2026-06-01T08:00,0;2026-06-01T08:30,2026-06-05T18:00,0'
+            'from,to,depth mm;2026-06-01T06:00,2026-06-01T08:30,;2026-06-01T08:30,2026-06-05T18:00,0'
+            """)
+    void dryTimeIsFoundInTheRain(String rain, @TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("rain.csv"), rain.replace(';', '\n'));
+        Ran ran = Ran.of(DEMO, "--plan", "HQ-A", "--today", "2026-06-01", "--rain", file.toString());
+        assertEquals(0, ran.status(), ran.err());
+        assertTrue(ran.out().contains("Start: from 2026-06-02 08:30 to 2026-06-05 "), ran.out());
+        assertTrue(ran.out().contains("(America/Chicago)"), ran.out());
+        Ran late = Ran.of(DEMO, "--plan", "HQ-A", "--today", "2026-06-09", "--rain", file.toString());
+        assertTrue(late.out().contains("Start: no dry time found in the record of rain from 2026-06-01 "), late.out());
+    }
+
+    @Test
+    void forecastFollowsTheGauge(@TempDir Path folder) throws IOException {
+        Path gauge = Files.writeString(
+                folder.resolve("gauge.csv"), "from,to,depth mm\n2026-06-01T00:00,2026-06-02T00:00,0\n");
+        Path forecast = Files.writeString(
+                folder.resolve("forecast.csv"), "from,depth mm\n2026-06-02T00:00,0\n2026-06-02T12:00,3\n");
+        Ran ran = Ran.of((DEMO + " --plan HQ-A --today 2026-06-01 --rain " + gauge + " --rain " + forecast).split(" "));
+        assertTrue(ran.out().contains("Start: from 2026-06-02 00:00 to 2026-06-02 "), ran.out());
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            'time,depth mm;2026-06-01T06:00,0'                                   | line 1: expected columns from, to or both
+            'from,depth;2026-06-01T06:00,0'                                      | line 1: expected columns from, to or both
+            'from,from,depth mm;2026-06-01T06:00,2026-06-01T06:00,0'             | line 1: expected columns from, to or both
+            'from,depth mm'                                                      | line 1: expected a row
+            'from,depth mm;2026-06-01T06:00'                                     | line 2: expected 2 cells, got 1
+            'from,depth mm;yesterday,0'                                          | line 2: cannot read yesterday,0
+            'from,depth mm;2026-06-01T06:00,wet'                                 | line 2: cannot read 2026-06-01T06:00,wet
+            'from,depth mm;2026-06-01T06:00,-1'                                  | line 2: expected a depth of 0 or more
+            'from,depth mm;2026-06-01T06:00,0;2026-06-01T05:00,0'                | line 3: expected times in order
+            'from,to,depth mm;2026-06-01T06:00,2026-06-01T05:00,0'               | line 2: expected times in order
+            """)
+    void rainThatCannotBeReadEndsWithStatus2(String rain, String message, @TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("rain.csv"), rain.replace(';', '\n'));
+        Ran ran = Ran.of(DEMO, "--plan", "HQ-A", "--rain", file.toString());
+        assertEquals(2, ran.status(), ran.out());
+        assertTrue(ran.err().contains(message), ran.err());
+    }
+
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(delimiter = '|', textBlock = """
             --plan HQ-Z                               | no surface HQ-Z in the book
@@ -98,6 +156,8 @@ class SeasonPlanTest {
             --plan HQ-A --expected fast               | --expected: cannot take fast
             --plan HQ-A --zones missing.json          | no such file: missing.json
             --plan HQ-A --zones demo/harrow-quay.json | /format: found
+            --rain x.csv                              | --rain goes with --plan
+            --plan HQ-A --rain missing.csv            | no such file: missing.csv
             --plan HQ-A --reference x.json            | --reference goes with
             """)
     void whatCannotBePlannedEndsWithStatus2(String words, String message) {
