@@ -20,7 +20,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
@@ -28,6 +27,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Rules of a visit as a whole: its method, surface, water, weather and units. */
 final class VisitRules {
+
+    /** Tests that a finding names one by one. */
+    private static final int MOST_NAMED = 5;
 
     private VisitRules() {}
 
@@ -197,20 +199,25 @@ final class VisitRules {
         Weather weather = at.visit().weather();
         ClockTime from = weather == null ? null : weather.rainFrom();
         Span rain = from == null ? null : Span.of(from, at.zone());
-        String tests = at.tests().stream()
+        List<String> tests = at.tests().stream()
                 .filter(test -> rain != null && isInRain(test, rain))
                 .map(TestAt::subject)
                 .sorted()
-                .collect(Collectors.joining("; "));
+                .toList();
         if (!tests.isEmpty()) {
             findings.add(
                     Entry.VISIT_RAIN_DURING,
                     at.place().member("weather"),
                     at.subject(),
-                    "rain from " + from + " (" + tests + ")",
+                    "rain from " + from + " (" + some(tests) + ")",
                     "no rain",
                     Bases.NO_STANDING_WATER);
         }
+    }
+
+    private static String some(List<String> tests) {
+        String first = String.join("; ", tests.subList(0, Math.min(MOST_NAMED, tests.size())));
+        return first + (tests.size() > MOST_NAMED ? " and " + (tests.size() - MOST_NAMED) + " more" : "");
     }
 
     static void rainDuring(PouringAt at, Findings findings) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import static dev.infiltration.Amounts.at;
 import static dev.infiltration.Amounts.celsius;
 import static dev.infiltration.Amounts.kg;
 import static dev.infiltration.Amounts.lb;
@@ -194,5 +195,20 @@ class MethodRulesTest {
                 List.of(),
                 SI.ring(r -> oval.withInsideDiameters(List.of(mm("300"), mm("0"), mm("301"))))
                         .findings(checker));
+    }
+
+    @Test
+    void ofManyTestsInTheRainFiveAreNamed() {
+        Season season = SI.weather(weather -> weather.withRainFrom(at("06:00")));
+        for (int i = 0; i < 4; i++) {
+            String id = "more-" + i;
+            season = season.andTest(test -> test.withId(id));
+        }
+        String observed = Checker.withDefaults().check(season.book()).findings().stream()
+                .filter(finding -> finding.rule().equals("visit.rain-during"))
+                .map(Finding::observed)
+                .findFirst()
+                .orElseThrow();
+        assertTrue(observed.endsWith(" and 2 more)"), observed);
     }
 }
