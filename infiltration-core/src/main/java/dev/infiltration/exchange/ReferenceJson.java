@@ -98,6 +98,12 @@ public final class ReferenceJson {
 
     private static ReadCases read(Text text, ReadLimits limits) {
         Content<ReferenceCases> content = CASES.read(text, limits);
+        @Nullable ReferenceCases cases = content.value();
+        if (content.faults().isEmpty() && cases != null && cases.cases().isEmpty()) {
+            Fault none =
+                    new Fault(0, "/cases", "found no case, expected one or more: nothing checked is nothing passed");
+            return new ReadCases(null, text.problems(List.of(none)));
+        }
         return new ReadCases(content.faults().isEmpty() ? content.value() : null, text.problems(content.faults()));
     }
 

@@ -91,6 +91,14 @@ class ReferenceJsonTest {
         assertEquals(cases, ReferenceJson.read(written(cases)).cases().orElseThrow());
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"", ", \"cases\": []"})
+    void fileWithoutACaseIsRefused(String cases) {
+        ReadCases read = ReferenceJson.read("{\"format\": \"infiltration-reference-cases/1\"" + cases + "}");
+        assertTrue(read.cases().isEmpty(), "nothing checked would seem passed");
+        assertEquals("/cases", read.problems().get(0).where());
+    }
+
     @Test
     void casesOfAFileAreChecked(@TempDir Path folder) throws IOException {
         Path file = Files.writeString(folder.resolve("cases.json"), text(CASE));
