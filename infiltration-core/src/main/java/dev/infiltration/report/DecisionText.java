@@ -41,10 +41,8 @@ final class DecisionText {
         }
         List<String> lines = new ArrayList<>();
         lines.add((decision.asStated() == AsStated.MET ? "Met" : "Not met") + " as stated: " + head
-                + decision.figureText(words.own())
-                        .map(figure -> figure + " ("
-                                + decision.figureText(words.other()).orElse("").replaceFirst("^at (?:most|least) ", "")
-                                + ")")
+                + decision.outcome()
+                        .map(outcome -> words.text(outcome, decision.criterion()::text))
                         .orElse(decision.passing().passing() + " of "
                                 + decision.passing().n() + " locations pass"
                                 + decision.areaShare()

@@ -13,6 +13,7 @@ import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.UnitSystem;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.measure.quantity.Speed;
@@ -69,15 +70,15 @@ record RateWords(FieldUnit<Speed> own, FieldUnit<Speed> other) {
 
     /** {@return an outcome: a rate, {@code at most} or {@code at least} so much, or why there is none} */
     String text(RateOutcome outcome) {
-        return text(outcome, this::text);
+        return said(outcome, this::text);
     }
 
-    /** {@return an outcome, its rate in one unit} */
-    static String text(RateOutcome outcome, FieldUnit<Speed> unit) {
-        return text(outcome, rate -> rate.text(unit));
+    /** {@return an outcome, its rate in both units as {@code one} writes it in a unit} */
+    String text(RateOutcome outcome, BiFunction<InfiltrationRate, FieldUnit<Speed>, String> one) {
+        return said(outcome, rate -> one.apply(rate, own) + " (" + one.apply(rate, other) + ")");
     }
 
-    private static String text(RateOutcome outcome, Function<InfiltrationRate, String> words) {
+    private static String said(RateOutcome outcome, Function<InfiltrationRate, String> words) {
         return outcome.match(
                 measured -> words.apply(measured.value()),
                 upper -> "at most " + words.apply(upper.bound()),

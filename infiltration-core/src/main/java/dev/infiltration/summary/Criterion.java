@@ -207,6 +207,16 @@ public record Criterion(
                 withheld -> false);
     }
 
+    /**
+     * {@return a rate for people beside this limit}: to three digits, or as many as show on which side of the limit it lies
+     *
+     * @param rate the rate
+     * @param unit the unit
+     */
+    public String text(InfiltrationRate rate, FieldUnit<Speed> unit) {
+        return SummaryWords.apart(rate.in(unit), limit.in(unit)) + " " + unit.symbol();
+    }
+
     private BigDecimal rounded(BigDecimal value) {
         return roundedTo == null
                 ? value

@@ -124,11 +124,7 @@ public final class Decision {
      * @param unit the unit
      */
     public Optional<String> figureText(FieldUnit<Speed> unit) {
-        return outcome()
-                .map(outcome -> SummaryWords.text(
-                        outcome,
-                        rate -> SummaryWords.apart(
-                                        rate.in(unit), criterion.limit().in(unit)) + " " + unit.symbol()));
+        return outcome().map(outcome -> SummaryWords.text(outcome, rate -> criterion.text(rate, unit)));
     }
 
     /** {@return how many of the locations pass; bounds are taken as they stand} */

@@ -88,28 +88,21 @@ class FeaturePropertiesTest {
         return book.withVisits(visits);
     }
 
+    private static Criterion atLeast(Criterion.Form form, String limit) {
+        return Criterion.of(
+                form,
+                Criterion.Relation.AT_LEAST,
+                Reading.of(limit, FieldUnit.MILLIMETRE_PER_HOUR),
+                "unit-pavement",
+                "invented");
+    }
+
     /** Limits invented for the demo: 1800 mm/h at every location, 2000 mm/h on the mean, both of unit pavement. */
     @Test
     void locationSaysWhichCriteriaItsOwnRatePasses() throws IOException {
-        Criterion every = Criterion.of(
-                Criterion.Form.EVERY_LOCATION,
-                Criterion.Relation.AT_LEAST,
-                Reading.of("1800", FieldUnit.MILLIMETRE_PER_HOUR),
-                "unit-pavement",
-                "invented");
-        Criterion mean = Criterion.of(
-                Criterion.Form.MEAN,
-                Criterion.Relation.AT_LEAST,
-                Reading.of("2000", FieldUnit.MILLIMETRE_PER_HOUR),
-                "unit-pavement",
-                "invented");
-        Criterion share = Criterion.of(
-                        Criterion.Form.SHARE_OF_LOCATIONS,
-                        Criterion.Relation.AT_LEAST,
-                        Reading.of("20000", FieldUnit.MILLIMETRE_PER_HOUR),
-                        "unit-pavement",
-                        "invented")
-                .withShare(0.5);
+        Criterion every = atLeast(Criterion.Form.EVERY_LOCATION, "1800");
+        Criterion mean = atLeast(Criterion.Form.MEAN, "2000");
+        Criterion share = atLeast(Criterion.Form.SHARE_OF_LOCATIONS, "20000").withShare(0.5);
         FieldBook book = season();
         List<Visit> untilV3 = book.visits().stream()
                 .filter(visit -> !List.of("V4", "V8").contains(String.valueOf(visit.id())))
