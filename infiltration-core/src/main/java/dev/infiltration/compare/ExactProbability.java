@@ -45,6 +45,26 @@ public record ExactProbability(BigInteger numerator, BigInteger denominator) imp
         return new ExactProbability(numerator.shiftLeft(1).min(denominator), denominator);
     }
 
+    /**
+     * {@return whether an interval that excludes this probability at each end reaches a confidence level, without rounding}:
+     * 1/20 at each end reaches 0.9
+     *
+     * @param level the confidence level, read as the decimal number that prints it
+     */
+    public boolean reaches(double level) {
+        BigDecimal required = BigDecimal.valueOf(level).multiply(new BigDecimal(denominator));
+        return new BigDecimal(between()).compareTo(required) >= 0;
+    }
+
+    /** {@return the confidence level of an interval that excludes this probability (at most 1/2) at each end} */
+    public double level() {
+        return new ExactProbability(between().max(BigInteger.ZERO), denominator).value();
+    }
+
+    private BigInteger between() {
+        return denominator.subtract(numerator.shiftLeft(1));
+    }
+
     /** {@return the fraction as a double, correctly rounded to 16 digits} */
     public double value() {
         return new BigDecimal(numerator)

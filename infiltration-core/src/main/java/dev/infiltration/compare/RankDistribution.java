@@ -76,12 +76,13 @@ final class RankDistribution {
     }
 
     /**
-     * {@return how many sums counted from the lowest possible have a probability, all together, of at most {@code tail}}
+     * {@return how many of the lowest sums, and as many of the highest, can be excluded so that the confidence level is
+     * still at least {@code level}}
      */
-    int lowSums(double tail) {
+    int lowSums(double level) {
         int lowest = possible().min().orElse(0);
         int sum = lowest;
-        while (atMost(sum).value() <= tail) {
+        while (atMost(sum).reaches(level)) {
             sum++;
         }
         return sum - lowest;

@@ -41,10 +41,10 @@ final class Shift {
 
     /** {@return the interval by exact counts of the sums of ranks} */
     Optional<Interval> interval(RankDistribution withoutTies, double level) {
-        int count = withoutTies.lowSums((1 - level) / 2);
+        int count = withoutTies.lowSums(level);
         return count == 0
                 ? Optional.empty()
-                : between(count, 1 - 2 * withoutTies.probabilityOfLowest(count).value());
+                : between(count, withoutTies.probabilityOfLowest(count).level());
     }
 
     /** {@return the interval by a normal approximation, for more values than are counted out} */

@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.summary;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+
 /**
  * What share of the area passes, judged by how many of some random locations do (Clopper and Pearson 1934).
  *
@@ -11,6 +14,11 @@ package dev.infiltration.summary;
  * @param n       how many were judged
  */
 public record PassingShare(int passing, int n) {
+
+    /** More digits than a level written as a double can have. */
+    private static final MathContext DIGITS = new MathContext(50);
+    /** Powers above this one have more digits than a level and cannot be equal to its complement. */
+    private static final int MOST_EXACT = 100;
 
     /**
      * Checks the counts.
@@ -60,7 +68,15 @@ public record PassingShare(int passing, int n) {
         if (!(share > 0 && share < 1 && level > 0 && level < 1)) {
             throw new IllegalArgumentException("share, level: expected between 0 and 1, got " + share + ", " + level);
         }
-        return (int) Math.ceil(StrictMath.log(1 - level) / StrictMath.log(share));
+        double ratio = StrictMath.log(1 - level) / StrictMath.log(share);
+        int nearest = (int) Math.max(1, Math.rint(ratio));
+        return nearest <= MOST_EXACT && isShownBy(nearest, share, level) ? nearest : (int) Math.ceil(ratio);
+    }
+
+    /** Whether {@code share^n ≤ 1 − level}, in decimals: three locations of 0.1 show 0.999 exactly. */
+    private static boolean isShownBy(int n, double share, double level) {
+        return BigDecimal.valueOf(share).pow(n, DIGITS).compareTo(BigDecimal.ONE.subtract(BigDecimal.valueOf(level)))
+                <= 0;
     }
 
     /** {@return how many pass, for people} */

@@ -76,10 +76,13 @@ final class KendallDistribution {
         return new ExactProbability(sum((int) Math.min(inversions, counts.length)), all);
     }
 
-    /** {@return how many numbers of pairs from 0 up have a probability, all together, of at most {@code tail}} */
-    int lowNumbers(double tail) {
+    /**
+     * {@return how many of the lowest numbers of pairs, and as many of the highest, can be excluded so that the confidence
+     * level is still at least {@code level}}
+     */
+    int lowNumbers(double level) {
         int number = 0;
-        while (atMost(number).value() <= tail) {
+        while (atMost(number).reaches(level)) {
             number++;
         }
         return number;

@@ -90,10 +90,10 @@ public final class TheilSen {
 
     private Optional<Interval> byExactRanks(int n, double level) {
         KendallDistribution falls = KendallDistribution.ofDifferent(n);
-        int rank = falls.lowNumbers((1 - level) / 2);
+        int rank = falls.lowNumbers(level);
         return rank == 0
                 ? Optional.empty()
-                : Optional.of(between(rank, 1 - 2 * falls.atMost(rank - 1).value()));
+                : Optional.of(between(rank, falls.atMost(rank - 1).level()));
     }
 
     Optional<Interval> byNormalRanks(MannKendall test, double level) {

@@ -3,6 +3,7 @@
 package dev.infiltration.compare;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -35,6 +36,26 @@ class ExactProbabilityTest {
     void doublesUpToOne() {
         assertEquals(ExactProbability.of(1, 2), ExactProbability.of(1, 4).doubled());
         assertEquals(ExactProbability.of(1, 1), ExactProbability.of(3, 4).doubled());
+    }
+
+    @Test
+    void reachesLevelWithoutRounding() {
+        // as doubles (1 - 0.9) / 2 is below 0.05, so a comparison of doubles misses the equality
+        assertTrue(ExactProbability.of(1, 20).reaches(0.9));
+        assertTrue(ExactProbability.of(11, 220).reaches(0.9));
+        assertFalse(new ExactProbability(
+                        BigInteger.TEN.pow(30).add(BigInteger.ONE),
+                        BigInteger.TEN.pow(30).multiply(BigInteger.valueOf(20)))
+                .reaches(0.9));
+        assertTrue(ExactProbability.of(1, 2000).reaches(0.999));
+        assertFalse(ExactProbability.of(3, 4).reaches(0.1));
+    }
+
+    @Test
+    void levelIsRoundedOnce() {
+        assertEquals(0.9, ExactProbability.of(1, 20).level());
+        assertEquals(0.999, ExactProbability.of(1, 2000).level());
+        assertEquals(0, ExactProbability.of(3, 4).level());
     }
 
     @Test

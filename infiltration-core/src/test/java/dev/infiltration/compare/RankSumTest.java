@@ -72,6 +72,43 @@ class RankSumTest {
         assertEquals(961 / 1001.0, test.interval(0.95).orElseThrow().level(), 1e-15);
     }
 
+    @ParameterizedTest(name = "{0} against {1} at {2}: {5}")
+    @CsvSource(delimiter = '|', textBlock = """
+        # smaller | larger | level | rank sum | reached     | source and mark
+        3         | 3      | 0.90  | 6        | 18/20       | table of smallest rank sums, two-sided 0.10 (seen); 1 of 20 choices at each end: exactly 90 % (derived)
+        3         | 4      | 0.90  | 6        | 33/35       | the same table (seen)
+        3         | 5      | 0.90  | 7        | 52/56       | the same table (seen)
+        3         | 8      | 0.90  | 9        | 151/165     | the same table (seen)
+        3         | 9      | 0.90  | 10       | 198/220     | the same table (seen); 11 of 220 choices at each end: exactly 90 % (derived)
+        4         | 9      | 0.90  | 16       | 661/715     | the same table (seen)
+        3         | 9      | 0.95  | 8        | 212/220     | the same table, two-sided 0.05 (seen)
+        3         | 3      | 0.80  | 7        | 16/20       | the same table, two-sided 0.20 (seen); exactly 80 % (derived)
+        """)
+    void intervalsReachPublishedCriticalRankSums(
+            int smaller, int larger, double level, int rankSum, String reached, String source) {
+        double[] group = IntStream.rangeClosed(1, smaller).mapToDouble(i -> i).toArray();
+        double[] against =
+                IntStream.rangeClosed(1, larger).mapToDouble(i -> 0.01 * i * i).toArray();
+        double[] differences = Arrays.stream(group)
+                .flatMap(one -> Arrays.stream(against).map(other -> one - other))
+                .sorted()
+                .toArray();
+        int count = rankSum - smaller * (smaller + 1) / 2 + 1;
+        Interval interval = RankSum.of(group, against).interval(level).orElseThrow(() -> new AssertionError(source));
+        assertEquals(differences[count - 1], interval.low(), source);
+        assertEquals(differences[differences.length - count], interval.high());
+        assertEquals(Fractions.of(reached).value(), interval.level());
+    }
+
+    @Test
+    void probabilityOfExactlyFivePercentIsSignificant() {
+        // one value above 39 others: 2 of 40 choices (derived); a risk of 5 % includes its limit (common practice)
+        RankSum test = RankSum.of(
+                new double[] {100}, IntStream.range(0, 39).asDoubleStream().toArray());
+        assertEquals(ExactProbability.of(1, 20), test.exact().orElseThrow());
+        assertEquals(Conclusion.HIGHER, test.conclusion());
+    }
+
     @ParameterizedTest(name = "{0}: {4}")
     @CsvSource(delimiter = '|', textBlock = """
         # case          | group   | against    | p                  | source and mark

@@ -113,6 +113,10 @@ class SignedRankTest {
     @Test
     void fiveDifferencesReachNoInterval() {
         assertTrue(SignedRank.of(1, 2, 3, 4, 5).interval(0.95).isEmpty());
+        // 2 of 2^5 signs: exactly 93.75 % (derived)
+        assertEquals(
+                new Interval(1, 5, 0.9375),
+                SignedRank.of(1, 2, 3, 4, 5).interval(0.9375).orElseThrow());
         assertEquals(
                 new Interval(1, 6, 1 - 1.0 / 32),
                 SignedRank.of(1, 2, 3, 4, 5, 6).interval(0.95).orElseThrow());

@@ -54,6 +54,22 @@ class PassingShareTest {
         assertThrows(IllegalArgumentException.class, () -> PassingShare.locationsFor(0.5, 95));
     }
 
+    @ParameterizedTest(name = "{0}, {1}: {2}")
+    @CsvSource(delimiter = '|', textBlock = """
+        # share | level   | n  | source and mark
+        0.1     | 0.9     | 1  | 0.1^1 is 1 - 0.9 (derived)
+        0.1     | 0.99999 | 5  | 0.1^5 is 1 - 0.99999 (derived)
+        0.2     | 0.99968 | 5  | 0.2^5 is 0.00032 (derived)
+        0.5     | 0.75    | 2  | 0.5^2 is 0.25 (derived)
+        0.5     | 0.7501  | 3  | 0.5^2 is more than 0.2499 (derived)
+        0.9     | 0.271   | 3  | 0.9^3 is 0.729 (derived)
+        0.9     | 0.95    | 29 | 29 of 29 for 90 % at 95 % confidence: common practice (Wilks 1941, first order, memory)
+        0.8     | 0.95    | 14 | 0.8^14 = 0.044, 0.8^13 = 0.055 (derived)
+        """)
+    void fewestLocationsAreExactWherePowerEqualsComplementOfLevel(double share, double level, int n, String source) {
+        assertEquals(n, PassingShare.locationsFor(share, level), source);
+    }
+
     @Test
     void nothingJudgedShowsNothing() {
         assertEquals(new Interval(0, 1, 0.95), new PassingShare(0, 0).interval(0.95));
