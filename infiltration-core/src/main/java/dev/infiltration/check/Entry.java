@@ -151,7 +151,7 @@ enum Entry {
             LOWERS,
             "the last rain ended long enough before each test",
             "the last rain ended too short a time before a test",
-            "come back on a dry day"),
+            "test again after the dry time that the method requires"),
     VISIT_RAIN_UNSHOWN(
             "visit.rain-unshown",
             CAUTION,
@@ -165,7 +165,7 @@ enum Entry {
             LOWERS,
             "no test starts or runs while it rains",
             "a test started or ran in the rain",
-            "test again on a dry day"),
+            "stop testing in rain, and at the first thunder; test again after the dry time that the method requires"),
     VISIT_RAIN_UNRECORDED(
             "visit.rain-unrecorded",
             OMISSION,
@@ -179,14 +179,14 @@ enum Entry {
             RAISES,
             "the surface is cool enough for the sealing compound to stick",
             "surface hotter than sealing compound may stick on",
-            "look for leaks, shade the spot, or test at a cooler hour"),
+            "check for leaks; shade the location or test at a cooler hour; protect hands and knees from burns"),
     VISIT_FREEZING(
             "visit.freezing",
             CAUTION,
             LOWERS,
             "surface and air are above freezing",
             "at or below freezing",
-            "test when nothing in the pavement is frozen; mind ice from the water poured"),
+            "wait for a thaw and test again; do not spread grit or sand, it clogs the pavement; keep people off ice"),
     VISIT_LOCATION_COUNT(
             "visit.location-count",
             DEVIATION,
@@ -242,7 +242,7 @@ enum Entry {
             NONE,
             "the location was tested",
             "the location was not tested",
-            "test it at the next visit"),
+            "test it at the next visit, once the reason has gone and it is safe"),
     TEST_EMPTY(
             "test.empty",
             OMISSION,

@@ -21,9 +21,11 @@ final class PlanWords {
                         + "reversing vehicles: a kneeling person is not seen in a mirror.",
                 "Do not work alone where vehicles move; agree who watches while the other reads.",
                 "By night: light the work so that the crew is seen and the head marks are read.",
-                "Lightning: stop and leave open ground when thunder is heard.",
-                "Heat: shade, water and breaks; kneel on a board or pads, a dark surface burns.",
-                "Dust from brooming a dry surface: wet it only outside the test spots, stand upwind, wear a mask.",
+                "Lightning: stop at the first thunder and go into a building or a closed vehicle, never under a tree; wait "
+                        + "30 min after the last thunder.",
+                "Heat: shade, drinking water and breaks; kneel on a board or pads, a dark surface burns.",
+                "Dust from brooming can contain silica: stand upwind, wear a dust mask by local rules, and do not wet the "
+                        + "surface. Pick the sweepings up: left on the surface they clog the pavement.",
                 "Lifting: " + plan.heaviestRun()
                         + " of water for one run, and the bucket: split it over two vessels, and mind the "
                         + "total load of the vehicle"
@@ -31,10 +33,11 @@ final class PlanWords {
                                 .map(all -> ", " + all + " of water alone")
                                 .orElse("") + ".",
                 "Trips: keep hoses, vessels and the ring off walkways.",
-                "Buckets of water left standing drown small children: empty or cover them.",
-                "Ice: near freezing, water poured runs off and freezes; grit it or wait for a warmer day.",
-                "Local codes, the latest licensed edition of the standard and the engineer of record govern. Nobody hurries "
-                        + "in traffic for a time limit: a missed one costs one prewetting.");
+                "Small children drown in buckets: never leave water unattended, and empty the buckets after use.",
+                "Ice: do not pour water near or below freezing: it freezes, and people slip. Wait for a thaw. Do not spread "
+                        + "grit or sand: it clogs a permeable pavement. Keep people off ice until it has melted.",
+                "Never hurry in traffic to keep a time limit: if you miss it, prewet again.",
+                "Local codes, the latest licensed edition of the standard and the engineer of record govern.");
     }
 
     static List<String> equipment(VisitPlan plan) {
@@ -52,7 +55,7 @@ final class PlanWords {
                 "vessels for " + plan.waterPerLocation() + ", two to a run",
                 "sealing compound, broom, chalk, thermometer, camera, field form"));
         if (isJointed(plan.surface())) {
-            items.add("joint filling, to refill joints opened under the ring");
+            items.add("joint filling of the kind and grading that the pavement has, never sand in its place");
         }
         return List.copyOf(items);
     }
@@ -80,8 +83,8 @@ final class PlanWords {
         steps.add("Start the run " + method.startDelay().in(system) + " after the prewetting ended, at the same head.");
         steps.add("A repeat that starts " + method.repeatDelay().in(system) + " after the run before it ended needs no "
                 + "prewetting; at most " + method.runsPerDay() + " runs at a location and day.");
-        steps.add("Take the ring off, clean up" + (isJointed(plan.surface()) ? ", refill the joints" : "")
-                + ", write down what is missing.");
+        steps.add("Take the ring off; remove all of the sealing compound, which clogs the pavement"
+                + (isJointed(plan.surface()) ? "; refill the joints" : "") + "; write down what is missing.");
         return List.copyOf(steps);
     }
 

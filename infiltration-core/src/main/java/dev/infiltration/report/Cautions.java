@@ -8,12 +8,14 @@ import java.util.List;
 final class Cautions {
 
     static final List<String> OF_A_REVIEW = List.of(
-            "One result holds for its own spot; a surface's rate is the average over several locations.",
+            "A test result applies to the tested location only; the rate of a surface is the average of several locations.",
             "The rate is read at a shallow head: it is no permeability, and says nothing of reservoir or subgrade.",
             "Limits marked memory were not read in the licensed edition of the standard. The latest licensed edition, local codes"
                     + " and the engineer of record govern.",
-            "On site: mind traffic and reversing vehicles, hot surfaces, lifting and trips; follow the local rules for traffic"
-                    + " control.");
+            "On site: follow the local rules for traffic control, and watch for reversing vehicles. Never hurry to keep a time"
+                    + " limit: prewet again. Hot surfaces burn; split heavy water over two vessels; keep walkways clear; stop at"
+                    + " the first thunder.",
+            "Do not pour water near or below freezing. Do not spread grit or sand on a permeable pavement: it clogs it.");
 
     private Cautions() {}
 }

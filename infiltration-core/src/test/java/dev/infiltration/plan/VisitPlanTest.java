@@ -202,6 +202,18 @@ class VisitPlanTest {
     }
 
     @Test
+    void cautionsForbidGritAndSand() {
+        // sand for winter traction clogs permeable pavement: US EPA, Stormwater Best Management Practice, Permeable
+        // Pavements (memory)
+        String ice = plan(254).cautions().stream()
+                .filter(caution -> caution.startsWith("Ice"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(ice.contains("Wait for a thaw. Do not spread grit or sand: it clogs"), ice);
+        assertFalse(plan(254).text().contains("grit it"), plan(254)::text);
+    }
+
+    @Test
     void cautionsComeBeforeTheSteps() {
         String text = plan(254).text();
         assertTrue(text.indexOf("Beware:") < text.indexOf("At each location:"), text);
@@ -214,7 +226,8 @@ class VisitPlanTest {
         VisitPlan plan = VisitPlan.of(Methods.unitPavement(), pavers, rate(254));
         assertTrue(plan.steps().get(2).contains("joints that cross its wall"), plan::text);
         assertTrue(plan.steps().get(plan.steps().size() - 1).contains("refill the joints"), plan::text);
-        assertTrue(plan.equipment().contains("joint filling, to refill joints opened under the ring"));
+        assertTrue(plan.equipment()
+                .contains("joint filling of the kind and grading that the pavement has, never sand in its place"));
         assertFalse(plan(254).text().contains("joint"), plan(254)::text);
     }
 
