@@ -7,15 +7,13 @@
  * <p>Plain JSON in and out needs {@code tools.jackson.core} alone. Jackson's databind, CSV, Jakarta Validation and its
  * provider are for hosts that use them.
  */
-@SuppressWarnings("requires-automatic") // GeographicLib has no module name of its own
 module dev.infiltration.core {
-    requires static transitive jakarta.validation;
-    requires static transitive org.jspecify;
+    requires static jakarta.validation;
     requires static org.hibernate.validator;
     requires static tools.jackson.databind;
     requires static tools.jackson.dataformat.csv;
     requires transitive dev.infiltration.units;
-    requires GeographicLib.Java;
+    requires transitive org.jspecify;
     requires org.apache.commons.statistics.distribution;
     requires tools.jackson.core;
 

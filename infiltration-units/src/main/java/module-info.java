@@ -4,7 +4,7 @@
 /** Readings as they were written down, their units, and computed infiltration rates. */
 module dev.infiltration.units {
     requires static org.apiguardian.api;
-    requires static transitive org.jspecify;
+    requires transitive org.jspecify;
     requires transitive java.measure;
     requires tech.units.indriya;
 

@@ -9,8 +9,6 @@ import dev.infiltration.units.UnitSystem;
 import java.math.BigDecimal;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
-import net.sf.geographiclib.Geodesic;
-import net.sf.geographiclib.GeodesicMask;
 import org.jspecify.annotations.Nullable;
 
 /** How far two locations lie apart, and whether that is far enough. */
@@ -78,13 +76,7 @@ enum Distance {
             return APART;
         }
         double needed = needed(earlier, later, UnitSystem.SI, FieldUnit.METRE).doubleValue();
-        double between = Geodesic.WGS84.Inverse(
-                        earlier.latitude(),
-                        earlier.longitude(),
-                        later.latitude(),
-                        later.longitude(),
-                        GeodesicMask.DISTANCE)
-                .s12;
+        double between = earlier.metresTo(later);
         if (between + doubt < needed) {
             return NEAR;
         }

@@ -34,9 +34,6 @@ final class Spaced {
         NONE
     }
 
-    private static final BigDecimal POLE = BigDecimal.valueOf(90);
-    private static final BigDecimal ANTIMERIDIAN = BigDecimal.valueOf(180);
-
     private final TestAt test;
     private final String locationId;
     private final Location location;
@@ -195,22 +192,16 @@ final class Spaced {
 
     private static boolean isOnEarth(@Nullable Position position) {
         return position != null
-                && isWithin(position.latitude(), POLE)
-                && isWithin(position.longitude(), ANTIMERIDIAN)
+                && position.isOnEarth()
                 && position.accuracy() != null
                 && position.accuracy().value().signum() >= 0;
     }
 
-    private static boolean isWithin(@Nullable BigDecimal degrees, BigDecimal most) {
-        return degrees != null && degrees.abs().compareTo(most) <= 0;
-    }
-
-    double latitude() {
-        return degrees(location, Position::latitude);
-    }
-
-    double longitude() {
-        return degrees(location, Position::longitude);
+    /** {@return the distance to another position in metres}: both lie on the ellipsoid */
+    double metresTo(Spaced other) {
+        return Objects.requireNonNull(location.position())
+                .metresTo(Objects.requireNonNull(other.location.position()))
+                .orElseThrow();
     }
 
     private static double degrees(Location location, Function<Position, @Nullable BigDecimal> part) {

@@ -5,6 +5,7 @@ package dev.infiltration.field;
 import dev.infiltration.units.Reading;
 import java.math.BigDecimal;
 import java.util.Map;
+import java.util.OptionalDouble;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +22,9 @@ public record Position(
         @Nullable BigDecimal longitude,
         @Nullable Reading<Length> accuracy,
         Map<String, Object> extra) {
+
+    private static final BigDecimal POLE = BigDecimal.valueOf(90);
+    private static final BigDecimal ANTIMERIDIAN = BigDecimal.valueOf(180);
 
     /** Copies the collections; absent ones become empty. */
     public Position {
@@ -71,5 +75,33 @@ public record Position(
      */
     public Position withExtra(Map<String, Object> extra) {
         return new Position(latitude, longitude, accuracy, extra);
+    }
+
+    /** {@return whether latitude and longitude are recorded and within 90 and 180 degrees} */
+    public boolean isOnEarth() {
+        return isWithin(latitude, POLE) && isWithin(longitude, ANTIMERIDIAN);
+    }
+
+    private static boolean isWithin(@Nullable BigDecimal degrees, BigDecimal most) {
+        return degrees != null && degrees.abs().compareTo(most) <= 0;
+    }
+
+    /**
+     * {@return the distance to another position in metres, along the geodesic on WGS 84; empty where a position is not on Earth}
+     *
+     * @param other the other position
+     */
+    public OptionalDouble metresTo(Position other) {
+        if (latitude == null || longitude == null || other.latitude == null || other.longitude == null) {
+            return OptionalDouble.empty();
+        }
+        if (!isOnEarth() || !other.isOnEarth()) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(Geodesic.metres(
+                latitude.doubleValue(),
+                longitude.doubleValue(),
+                other.latitude.doubleValue(),
+                other.longitude.doubleValue()));
     }
 }

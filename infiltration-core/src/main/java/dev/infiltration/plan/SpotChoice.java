@@ -9,8 +9,6 @@ import dev.infiltration.units.FieldUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import net.sf.geographiclib.Geodesic;
-import net.sf.geographiclib.GeodesicMask;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -66,27 +64,10 @@ record SpotChoice(List<Location> planned, List<Location> spares, List<TooNear> t
     }
 
     private static OptionalDouble atMost(@Nullable Position one, @Nullable Position other) {
-        double @Nullable [] from = parts(one);
-        double @Nullable [] to = parts(other);
-        if (from == null || to == null) {
+        if (one == null || other == null || one.accuracy() == null || other.accuracy() == null) {
             return OptionalDouble.empty();
         }
-        double between = Geodesic.WGS84.Inverse(from[0], from[1], to[0], to[1], GeodesicMask.DISTANCE).s12;
-        return OptionalDouble.of(between + from[2] + to[2]);
-    }
-
-    /** {@return latitude and longitude in degrees and the accuracy in metres; null where one is not recorded} */
-    private static double @Nullable [] parts(@Nullable Position position) {
-        if (position == null
-                || position.latitude() == null
-                || position.longitude() == null
-                || position.accuracy() == null) {
-            return null;
-        }
-        return new double[] {
-            position.latitude().doubleValue(),
-            position.longitude().doubleValue(),
-            position.accuracy().in(FieldUnit.METRE)
-        };
+        double doubt = one.accuracy().in(FieldUnit.METRE) + other.accuracy().in(FieldUnit.METRE);
+        return one.metresTo(other).stream().map(between -> between + doubt).findFirst();
     }
 }

@@ -24,7 +24,8 @@ import org.junit.jupiter.api.Test;
 /** Hosts in a JVM of their own, with just the libraries they need. */
 class HostTest {
 
-    private static final List<String> NEEDED = List.of(
+    /** Scope compile of the library's POM, and what it brings. */
+    static final List<String> NEEDED = List.of(
             "infiltration-units",
             "infiltration-core/target/classes",
             "jackson-core",
@@ -33,7 +34,7 @@ class HostTest {
             "uom-lib-common",
             "jakarta.inject-api",
             "jakarta.annotation-api",
-            "GeographicLib",
+            "jspecify",
             "commons-statistics-distribution",
             "commons-numbers",
             "commons-rng");
@@ -65,12 +66,12 @@ class HostTest {
         return List.of("-p", join(jars), "--add-modules", roots, "-cp", tests());
     }
 
-    private static String join(Stream<String> entries) {
+    static String join(Stream<String> entries) {
         return entries.collect(Collectors.joining(File.pathSeparator));
     }
 
     /** Of the class path of this test. */
-    private static Stream<String> jars(List<String> names) {
+    static Stream<String> jars(List<String> names) {
         return Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator, -1))
                 .filter(entry -> names.stream().anyMatch(entry.replace('\\', '/')::contains))
                 .filter(entry -> !entry.contains("test-classes"));
@@ -98,7 +99,7 @@ class HostTest {
         return said.lines().reduce("", (before, line) -> line);
     }
 
-    private static Path book() throws IOException {
+    static Path book() throws IOException {
         Path file = Files.createTempFile("season", ".json");
         file.toFile().deleteOnExit();
         try (Writer json = Files.newBufferedWriter(file)) {
