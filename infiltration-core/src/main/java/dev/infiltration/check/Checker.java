@@ -202,6 +202,7 @@ public final class Checker {
     private void judgePreWet(PouringAt preWet, @Nullable TestMethod method, Findings findings) {
         ClockRules.judge(preWet, findings);
         PouringRules.discontinued(preWet, findings);
+        PouringRules.preWetEndUnrecorded(preWet, findings);
         rules.forEach(rule -> rule.judge(preWet, findings));
         if (method != null) {
             VisitRules.rainDuring(preWet, findings);

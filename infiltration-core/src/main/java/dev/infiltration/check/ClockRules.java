@@ -9,10 +9,12 @@ import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.Maintenance;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Weather;
+import dev.infiltration.units.Reading;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
 /** {@code data.clock} and {@code data.future}: whether times agree with each other and with the dates. */
@@ -88,6 +90,10 @@ final class ClockRules {
         for (int i = 0; i < events.size(); i++) {
             Place place = at.place().member("events").entry(i);
             existsOnce(events.get(i).at(), zone, place, at.subject(), findings);
+        }
+        Reading<Time> delay = at.pouring().delay();
+        if (delay != null && delay.value().signum() < 0) {
+            findings.add(Entry.DATA_CLOCK, at.place(), at.subject(), "delay " + delay + ", which is below zero");
         }
         LocalDate date = at.test().visit().visit().date();
         Span start = at.start();

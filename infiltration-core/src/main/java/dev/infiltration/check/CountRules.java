@@ -36,11 +36,14 @@ final class CountRules {
         campaigns.values().forEach(visits -> judge(visits, findings));
     }
 
-    /** A visit without surface or campaign stands alone. */
+    /** A visit without surface or campaign, or for training, is counted alone. */
     private static Campaign campaign(VisitAt at) {
         String surface = Texts.given(at.visit().surface());
         String name = Texts.given(at.visit().campaign());
-        return surface == null || name == null ? new Campaign(at.index(), at.index()) : new Campaign(surface, name);
+        boolean isTraining = at.visit().purpose() == Visit.Purpose.TRAINING;
+        return surface == null || name == null || isTraining
+                ? new Campaign(at.index(), at.index())
+                : new Campaign(surface, name);
     }
 
     private static void judge(List<VisitAt> visits, Findings findings) {

@@ -278,6 +278,13 @@ enum Entry {
             "the prewetting drained",
             "the prewetting was discontinued: it gives an upper bound where no run was made",
             "write down the depth left standing; it sharpens the bound"),
+    PREWET_END_UNRECORDED(
+            "prewet.end-unrecorded",
+            NO_RATE,
+            NONE,
+            "a prewetting that no run follows has its end recorded",
+            "no run follows the prewetting and its end is not recorded: the location has no rate",
+            "look up how it ended and write it down, or test again"),
     PREWET_STANDING(
             "prewet.standing",
             DEVIATION,

@@ -51,6 +51,11 @@ public record Finding(
         return new Finding(rule, effect, bias, where, subject, observed, allowed, message, remedy, basis);
     }
 
+    /** {@return this finding with another remedy} */
+    Finding withRemedy(String other) {
+        return new Finding(rule, effect, bias, where, subject, observed, allowed, message, other, basis);
+    }
+
     /** {@return the finding in a line for people} */
     @Override
     public String toString() {

@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import javax.measure.Quantity;
 
@@ -54,6 +55,23 @@ final class Findings {
                 + (observed.isEmpty() ? "" : ": " + observed)
                 + (allowed.isEmpty() ? "" : " (allowed: " + allowed + ")");
         add(new Finding(entry.id(), effect, bias, where, subject, observed, allowed, message, entry.remedy(), basis));
+    }
+
+    /** A finding whose remedy names a likely entry error as something to check, where there is one. */
+    void add(
+            Entry entry,
+            Place where,
+            String subject,
+            String observed,
+            String allowed,
+            Basis basis,
+            Optional<String> entryError) {
+        int before = found.size();
+        add(entry, where, subject, observed, allowed, basis);
+        entryError.filter(error -> found.size() > before).ifPresent(error -> {
+            Finding made = found.remove(before);
+            found.add(made.withRemedy(made.remedy() + "; likely entry error to check: " + error));
+        });
     }
 
     /** A finding for a reading outside its band. */

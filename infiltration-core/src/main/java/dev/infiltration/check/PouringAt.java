@@ -30,6 +30,7 @@ public final class PouringAt {
     private final Pouring pouring;
     private @Nullable Span start;
     private Before before = Before.NOTHING;
+    private boolean isFollowed;
 
     PouringAt(TestAt test, int index, Pouring pouring) {
         this.test = test;
@@ -92,6 +93,9 @@ public final class PouringAt {
         if (bare instanceof RateOutcome.Withheld) {
             ids.addAll(bare.reasons());
         }
+        if (!isRun() && !pouring.isStopped()) {
+            ids.remove(Entry.PREWET_DISCONTINUED.id());
+        }
         if (!isRun() && pouring.isStopped()) {
             ids.add(Entry.PREWET_DISCONTINUED.id());
         }
@@ -99,6 +103,11 @@ public final class PouringAt {
             ids.removeIf(id -> id.equals(Entry.RUN_EVENT.id()));
         }
         return ids.stream().sorted(Comparator.comparingInt(Entry::order)).toList();
+    }
+
+    /** {@return whether it is a prewetting whose end is not recorded and that no run which is not void follows} */
+    public boolean isEndMissing() {
+        return !isRun() && pouring.end() == null && !isFollowed;
     }
 
     int index() {
@@ -136,5 +145,10 @@ public final class PouringAt {
 
     void stand(Before before) {
         this.before = before;
+    }
+
+    /** Whether a run that is not void follows it at its location and date. */
+    void follow(boolean isFollowed) {
+        this.isFollowed = isFollowed;
     }
 }

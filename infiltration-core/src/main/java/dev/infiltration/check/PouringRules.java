@@ -39,7 +39,14 @@ final class PouringRules {
     private static void judge(Entry entry, Band<Mass> band, WaterReading water, PouringAt at, Findings findings) {
         Range<Mass> range = band.in(water.system());
         if (!range.contains(water.mass())) {
-            findings.add(entry, waterPlace(at), at.subject(), water.toString(), range.toString(), band.basis());
+            findings.add(
+                    entry,
+                    waterPlace(at),
+                    at.subject(),
+                    water.toString(),
+                    range.toString(),
+                    band.basis(),
+                    EntryErrors.unit(at.pouring(), band));
         }
     }
 
@@ -75,7 +82,7 @@ final class PouringRules {
         if (at.pouring().isStopped()) {
             Entry entry = at.isRun() ? Entry.RUN_DISCONTINUED : Entry.PREWET_DISCONTINUED;
             Reading<Length> depth = at.pouring().depthAtStop();
-            String observed = depth == null ? "stopped" : "stopped with " + depth + " left";
+            String observed = depth == null || !depth.isPositive() ? "stopped" : "stopped with " + depth + " left";
             findings.add(entry, at.place(), at.subject(), observed, "drained", Bases.DRAINED);
         }
     }
@@ -90,6 +97,19 @@ final class PouringRules {
         if (at.pouring().end() == null) {
             findings.add(
                     Entry.RUN_END_UNRECORDED, at.place(), at.subject(), "", "drained, stopped or void", Bases.DRAINED);
+        }
+    }
+
+    /** Without a run, the end of the prewetting is all that the location has to go by. */
+    static void preWetEndUnrecorded(PouringAt at, Findings findings) {
+        if (at.isEndMissing()) {
+            findings.add(
+                    Entry.PREWET_END_UNRECORDED,
+                    at.place(),
+                    at.subject(),
+                    "",
+                    "drained, stopped or void",
+                    Bases.DRAINED);
         }
     }
 

@@ -6,6 +6,7 @@ import dev.infiltration.method.Basis;
 import dev.infiltration.method.Basis.Trust;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.units.InfiltrationRate;
+import java.util.Optional;
 
 /** Rules that compare rates: {@code run.pair-spread}, {@code run.prewet-ratio}, {@code run.implausible}. */
 final class RatioRules {
@@ -21,12 +22,14 @@ final class RatioRules {
         Double spread = limits.pairSpread();
         PouringAt before = spread == null ? null : run.before().countingRun();
         if (before != null && spread != null) {
-            compare(Entry.RUN_PAIR_SPREAD, run, outcome, before.outcome(), spread, findings);
+            compare(Entry.RUN_PAIR_SPREAD, run, before.outcome(), spread, Optional.empty(), findings);
         }
         Double ratio = limits.preWetRatio();
         PouringAt preWet = run.test().countingPreWet();
         if (preWet != null && ratio != null) {
-            compare(Entry.RUN_PREWET_RATIO, run, outcome, preWet.outcome(), ratio, findings);
+            Optional<String> entryError =
+                    minutes(run, preWet.outcome(), ratio).or(() -> minutes(preWet, outcome, ratio));
+            compare(Entry.RUN_PREWET_RATIO, run, preWet.outcome(), ratio, entryError, findings);
         }
     }
 
@@ -43,20 +46,36 @@ final class RatioRules {
                     run.subject(),
                     observed,
                     "0 to " + HIGHEST_PUBLISHED,
-                    PUBLISHED);
+                    PUBLISHED,
+                    EntryErrors.minutes(run, rate -> rate.compareTo(HIGHEST_PUBLISHED) <= 0));
         }
     }
 
     private static void compare(
-            Entry entry, PouringAt run, RateOutcome one, RateOutcome other, double most, Findings findings) {
-        if (one.rate().isEmpty() || other.rate().isEmpty()) {
-            return;
+            Entry entry,
+            PouringAt run,
+            RateOutcome other,
+            double most,
+            Optional<String> entryError,
+            Findings findings) {
+        Optional<InfiltrationRate> rate = run.outcome().rate();
+        if (rate.isPresent()
+                && other.rate()
+                        .filter(reference -> !isWithin(rate.get(), reference, most))
+                        .isPresent()) {
+            String observed = rate.get() + " and " + other.rate().get();
+            findings.add(entry, run.place(), run.subject(), observed, "ratio at most " + most, Bases.USER, entryError);
         }
-        double rate = one.rate().get().millimetresPerHour();
-        double reference = other.rate().get().millimetresPerHour();
-        if (Math.max(rate, reference) > most * Math.min(rate, reference)) {
-            String observed = one.rate().get() + " and " + other.rate().get();
-            findings.add(entry, run.place(), run.subject(), observed, "ratio at most " + most, Bases.USER);
-        }
+    }
+
+    /** The elapsed time read as minutes and seconds, where the rate then agrees with the other. */
+    private static Optional<String> minutes(PouringAt at, RateOutcome other, double most) {
+        return other.rate().flatMap(reference -> EntryErrors.minutes(at, rate -> isWithin(rate, reference, most)));
+    }
+
+    private static boolean isWithin(InfiltrationRate one, InfiltrationRate other, double most) {
+        double rate = one.millimetresPerHour();
+        double reference = other.millimetresPerHour();
+        return Math.max(rate, reference) <= most * Math.min(rate, reference);
     }
 }

@@ -76,6 +76,7 @@ public final class Series {
     /** The tests of one location and date, cut where a maintenance lies between two records. */
     static List<Series> of(List<TestAt> tests) {
         List<PouringAt> ordered = withPreWettings(inOrder(runsOrLonePreWettings(tests)));
+        follow(ordered);
         List<Series> series = new ArrayList<>();
         List<PouringAt> open = new ArrayList<>();
         @Nullable Span before = null;
@@ -89,6 +90,16 @@ public final class Series {
         }
         series.add(new Series(List.copyOf(open)));
         return series;
+    }
+
+    /** Tells each record whether a run that is not void follows it, a maintenance between them or not. */
+    private static void follow(List<PouringAt> ordered) {
+        boolean isFollowed = false;
+        for (int i = ordered.size() - 1; i >= 0; i--) {
+            PouringAt record = ordered.get(i);
+            record.follow(isFollowed);
+            isFollowed |= record.isRun() && !record.pouring().isVoid();
+        }
     }
 
     private static List<PouringAt> runsOrLonePreWettings(List<TestAt> tests) {

@@ -116,13 +116,21 @@ public record LocationRate(
                 .reduce((earlier, later) -> later);
     }
 
-    /** Of several discontinued prewettings the last; one that drained or is void says nothing of the rate. */
+    /**
+     * Of several discontinued prewettings the last; one that drained or is void gives no rate. One whose end should be
+     * recorded and is not withholds it.
+     */
     private static LocationRate fromPreWetting(VisitAt visit, String location, List<Series> series) {
-        Optional<PouringAt> preWetting = series.stream()
+        List<PouringAt> preWettings = series.stream()
                 .flatMap(each -> each.records().stream())
                 .filter(record -> record.test().visit() == visit && !record.isRun())
-                .filter(preWet -> preWet.pouring().isStopped())
-                .reduce((earlier, later) -> later);
+                .toList();
+        Optional<PouringAt> preWetting = preWettings.stream()
+                .filter(PouringAt::isEndMissing)
+                .findFirst()
+                .or(() -> preWettings.stream()
+                        .filter(preWet -> preWet.pouring().isStopped())
+                        .reduce((earlier, later) -> later));
         RateOutcome outcome = preWetting.map(PouringAt::outcome).orElse(new RateOutcome.Withheld(List.of()));
         List<PouringAt> counted =
                 outcome.figure().isPresent() ? preWetting.stream().toList() : List.of();

@@ -54,6 +54,7 @@ class CatalogueTest {
             prewet.mass DEVIATION EITHER
             prewet.head DEVIATION EITHER
             prewet.discontinued CAUTION NONE
+            prewet.end-unrecorded NO_RATE NONE
             prewet.standing DEVIATION LOWERS
             run.unusable NO_RATE NONE
             run.mass DEVIATION NONE

@@ -4,6 +4,7 @@ package dev.infiltration.check;
 
 import static dev.infiltration.Amounts.at;
 import static dev.infiltration.Amounts.m;
+import static dev.infiltration.Amounts.s;
 import static dev.infiltration.Amounts.time;
 import static dev.infiltration.Season.and;
 import static dev.infiltration.check.Row.absent;
@@ -219,6 +220,18 @@ final class DataRows {
                         "a local time that occurs twice",
                         SI.maintenance(m -> m.withEnd(time("2025-11-02T01:30"))),
                         "DEVIATION EITHER /maintenance/0"),
+                broken(
+                        rule,
+                        "a delay below zero",
+                        SI.run(0, 1, r -> r.withDelay(s("-0.1"))),
+                        "DEVIATION EITHER /visits/0/tests/0/runs/1"),
+                broken(
+                        rule,
+                        "a delay below zero settles nothing",
+                        SI.run(0, 0, r -> r.withStart(at("07:12:21.5")).withDelay(s("-5"))),
+                        "DEVIATION EITHER /visits/0/tests/0/runs/0",
+                        "run.start-delay DEVIATION RAISES /visits/0/tests/0/runs/0"),
+                bound(rule, "a delay of zero", SI.run(0, 1, r -> r.withDelay(s("0")))),
                 bound(rule, "a run at the end of the run before it", SI.run(0, 1, r -> r.withStart(at("07:13:51.7")))),
                 bound(
                         rule,

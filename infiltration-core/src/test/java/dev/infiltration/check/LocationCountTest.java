@@ -193,4 +193,16 @@ class LocationCountTest {
                 .test(2, t -> t.withLocation("A9"));
         assertEquals(List.of(), season.findings());
     }
+
+    /** A training visit takes no part in campaigns: it neither adds locations nor decides the number. */
+    @Test
+    void aTrainingVisitIsNoPartOfACampaign() {
+        Season two = SI.visit(v -> v.withCampaign("2026").withTests(v.tests().subList(0, 2)));
+        Season trained = two.andVisit(v -> v.withId("V2")
+                .withPurpose(Visit.Purpose.TRAINING)
+                .withDate(v.date().plusDays(1))
+                .withTests(List.of()));
+        assertEquals(List.of(FEW + "/visits/0"), two.findings());
+        assertEquals(List.of(FEW + "/visits/0"), trained.findings());
+    }
 }

@@ -48,6 +48,7 @@ final class TestRows {
                         preWetMass(),
                         preWetHead(),
                         discontinued(),
+                        endUnrecorded(),
                         standing(),
                         slope())
                 .flatMap(rows -> rows);
@@ -148,6 +149,34 @@ final class TestRows {
                         "CAUTION NONE" + PREWET),
                 bound(rule, "drained", SI.preWet(0, p -> p.withEnd(End.DRAINED))),
                 absent(rule, "end not recorded", SI.preWet(0, p -> p.withEnd(null))));
+    }
+
+    private static Stream<Row> endUnrecorded() {
+        String rule = "prewet.end-unrecorded";
+        String finding = "NO_RATE NONE" + PREWET;
+        Season noEnd = SI.visit(v -> v.withRequestedLocations(2)).preWet(0, p -> p.withEnd(null));
+        Season noRun = noEnd.test(0, t -> t.withRuns(List.of()));
+        return Stream.of(
+                broken(rule, "no end, no run", noRun, finding),
+                broken(
+                        rule,
+                        "no end, a void run",
+                        noEnd.test(0, t -> t.withRuns(t.runs().subList(0, 1))).run(0, 0, r -> r.withEnd(End.VOID)),
+                        finding,
+                        "run.void CAUTION NONE" + TEST + "/runs/0"),
+                bound(rule, "no end, a run", noEnd),
+                bound(
+                        rule,
+                        "no end, a run after a void one",
+                        noEnd.run(0, 0, r -> r.withEnd(End.VOID)),
+                        "run.void CAUTION NONE" + TEST + "/runs/0"),
+                bound(rule, "drained, no run", noRun.preWet(0, p -> p.withEnd(End.DRAINED))),
+                bound(rule, "void, no run", noRun.preWet(0, p -> p.withEnd(End.VOID))),
+                absent(
+                        rule,
+                        "no prewetting",
+                        SI.test(0, t -> t.withPreWet(null)),
+                        "prewet.absent DEVIATION RAISES" + TEST));
     }
 
     private static Stream<Row> standing() {

@@ -171,6 +171,22 @@ class LocationRateTest {
     }
 
     @Test
+    void aPrewettingWithoutEndAndRunWithholdsItsLocation() {
+        Season none = SI.test(0, t -> t.withRuns(List.of())).preWet(0, p -> p.withEnd(null));
+        assertEquals("withheld [prewet.end-unrecorded]", told(none));
+        assertEquals("withheld [prewet.end-unrecorded]", told(none.preWet(0, p -> p.withWater(null))));
+        assertEquals(
+                "withheld [ring.unusable, prewet.end-unrecorded]", told(none.ring(r -> r.withInsideDiameter(null))));
+        Season voided = none.test(0, t -> t.withRuns(List.of(run(0, "100").withEnd(End.VOID))));
+        assertEquals("withheld [prewet.end-unrecorded, run.void]", told(voided));
+        Season stopped = none.andTest(t -> TEST.withId("later")
+                .withRuns(List.of())
+                .withPreWet(TEST.preWet().withStart(at("12:00:00")).withEnd(End.STOPPED)));
+        assertEquals("withheld [prewet.end-unrecorded]", told(stopped), "also beside a discontinued one");
+        assertEquals("measured", told(SI.preWet(0, p -> p.withEnd(null))).split(" ")[0], "runs need no such end");
+    }
+
+    @Test
     void whereEveryReasonIsOneThereAreSeveral() {
         Season season = runs("100", "120")
                 .run(0, 0, r -> r.withElapsed(null))
