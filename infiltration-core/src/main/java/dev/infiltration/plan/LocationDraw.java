@@ -10,9 +10,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import javax.measure.quantity.Length;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Draws locations at random: by zones, each with its share of the area, apart from each other and clear of edges.
@@ -31,10 +29,17 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LocationDraw {
 
+    /** The most locations that one draw or one plan may have. */
+    public static final int MOST_LOCATIONS = 10_000;
+
     /** Tries for one location: enough where a zone fills a hundredth of the rectangle round it. */
     private static final int TRIES = 20_000;
 
+    /** Tries for all locations of a draw, so that a crowded zone takes no longer than a second. */
+    private static final int ALL_TRIES = 1_000_000;
+
     private static final int DECIMALS = 2;
+    private static final double HUNDREDTHS = 100;
 
     private final List<Zone> zones;
     private final FieldUnit<Length> unit;
@@ -122,26 +127,23 @@ public final class LocationDraw {
     }
 
     /**
-     * {@return a number of locations}, with ids L1, L2, …
+     * {@return a number of locations}, with ids L1, L2, …; a zone without room for one more location gets no further ones
      *
-     * @param count how many, 0 or more
+     * @param count how many, 0 to {@link #MOST_LOCATIONS}
      * @param seed  any number: it stands for the draw and should be reported with it
-     * @throws IllegalArgumentException if {@code count} is negative
+     * @throws IllegalArgumentException if {@code count} is out of its range
      */
     public Drawn draw(int count, long seed) {
-        if (count < 0) {
-            throw new IllegalArgumentException("count: expected 0 or more, got " + count);
+        if (count < 0 || count > MOST_LOCATIONS) {
+            throw new IllegalArgumentException("count: expected 0 to " + MOST_LOCATIONS + ", got " + count);
         }
         SeededDraw random = new SeededDraw(seed);
-        List<Location> drawn = new ArrayList<>();
         int[] counts = counts(count, random.share());
+        Placing placing = new Placing(random, new PlacedRings(clearDistance + 2 * radius), new ArrayList<>());
         for (int i = 0; i < counts.length; i++) {
-            Zone zone = zones.get(i);
-            for (int k = 0; k < counts[i]; k++) {
-                place(zone, drawn, random).ifPresent(drawn::add);
-            }
+            placing.place(zones.get(i), counts[i]);
         }
-        return new Drawn(drawn, count - drawn.size(), seed);
+        return new Drawn(placing.drawn, count - placing.drawn.size(), seed);
     }
 
     /** Cuts the number by cumulated shares, all cuts moved by the same random part of one. */
@@ -160,37 +162,57 @@ public final class LocationDraw {
         return counts;
     }
 
-    private Optional<Location> place(Zone zone, List<Location> drawn, SeededDraw random) {
-        double[] bounds = zone.outline().bounds();
-        for (int i = 0; i < TRIES; i++) {
-            Reading<Length> x = between(bounds[0], bounds[2], random.share());
-            Reading<Length> y = between(bounds[1], bounds[3], random.share());
-            if (isFree(zone, x.value().doubleValue(), y.value().doubleValue(), drawn)) {
-                return Optional.of(Location.of("L" + (drawn.size() + 1))
-                        .withZone(zone.name())
-                        .withSelection(zones.size() == 1 ? Selection.RANDOM : Selection.STRATIFIED)
-                        .withX(x)
-                        .withY(y));
+    private static double hundredths(double from, double to, double share) {
+        return Math.round((from + (to - from) * share) * HUNDREDTHS) / HUNDREDTHS;
+    }
+
+    private Reading<Length> written(double coordinate) {
+        return Reading.of(BigDecimal.valueOf(Math.round(coordinate * HUNDREDTHS), DECIMALS), unit);
+    }
+
+    /** Places locations one after the other. */
+    private final class Placing {
+
+        private final SeededDraw random;
+        private final PlacedRings rings;
+        private final List<Location> drawn;
+        private int tries;
+
+        private Placing(SeededDraw random, PlacedRings rings, List<Location> drawn) {
+            this.random = random;
+            this.rings = rings;
+            this.drawn = drawn;
+        }
+
+        /** Places locations in a zone until the first that finds no room. */
+        void place(Zone zone, int count) {
+            boolean hasRoom = true;
+            for (int i = 0; i < count && hasRoom; i++) {
+                hasRoom = place(zone);
             }
         }
-        return Optional.empty();
-    }
 
-    private Reading<Length> between(double from, double to, double share) {
-        double value = from + (to - from) * share;
-        return Reading.of(BigDecimal.valueOf(Math.round(value * 100), DECIMALS), unit);
-    }
+        private boolean place(Zone zone) {
+            double[] bounds = zone.outline().bounds();
+            for (int i = 0; i < TRIES && tries < ALL_TRIES; i++) {
+                tries++;
+                double x = hundredths(bounds[0], bounds[2], random.share());
+                double y = hundredths(bounds[1], bounds[3], random.share());
+                if (rings.isFree(x, y) && zone.outline().containsCircle(x, y, radius)) {
+                    add(zone, x, y);
+                    return true;
+                }
+            }
+            return false;
+        }
 
-    private boolean isFree(Zone zone, double x, double y, List<Location> drawn) {
-        return zone.outline().containsCircle(x, y, radius)
-                && drawn.stream().allMatch(other -> apart(other, x, y) >= clearDistance + 2 * radius);
-    }
-
-    private static double apart(Location other, double x, double y) {
-        return StrictMath.hypot(coordinate(other.x()) - x, coordinate(other.y()) - y);
-    }
-
-    private static double coordinate(@Nullable Reading<Length> written) {
-        return Objects.requireNonNull(written).value().doubleValue();
+        private void add(Zone zone, double x, double y) {
+            rings.add(x, y);
+            drawn.add(Location.of("L" + (drawn.size() + 1))
+                    .withZone(zone.name())
+                    .withSelection(zones.size() == 1 ? Selection.RANDOM : Selection.STRATIFIED)
+                    .withX(written(x))
+                    .withY(written(y)));
+        }
     }
 }

@@ -33,20 +33,60 @@ record SpotChoice(List<Location> planned, List<Location> spares, List<TooNear> t
      */
     static SpotChoice of(List<Location> listed, long count, double diameter, double clear) {
         SpotChoice choice = new SpotChoice(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        List<Spot> before = new ArrayList<>();
         for (Location location : listed) {
-            boolean isApart = choice.name(location, diameter, clear);
-            (isApart && choice.planned.size() < count ? choice.planned : choice.spares).add(location);
+            Spot spot = Spot.of(location);
+            boolean isApart = choice.name(before, spot, diameter, clear);
+            if (isApart && choice.planned.size() < count) {
+                choice.planned.add(location);
+                before.add(spot);
+            } else {
+                choice.spares.add(location);
+            }
         }
         return choice;
     }
 
+    /** A location with its coordinates as numbers, NaN where one is not recorded: most pairs are far apart at first sight. */
+    private record Spot(Location location, double x, double y, double latitude, double longitude) {
+
+        /** Less than a degree of a meridian, in metres. */
+        private static final double DEGREE = 109_000;
+
+        static Spot of(Location location) {
+            boolean isLocal = location.x() != null && location.y() != null;
+            Position position = location.position();
+            boolean isPlaced = position != null && position.isOnEarth();
+            return new Spot(
+                    location,
+                    isLocal ? location.x().in(FieldUnit.METRE) : Double.NaN,
+                    isLocal ? location.y().in(FieldUnit.METRE) : Double.NaN,
+                    isPlaced ? position.latitude().doubleValue() : Double.NaN,
+                    isPlaced ? position.longitude().doubleValue() : Double.NaN);
+        }
+
+        /** {@return whether another spot may be within a distance in metres}: comparisons with NaN are false */
+        boolean mayBeWithin(double metres, Spot other) {
+            if (!Double.isNaN(x) && !Double.isNaN(other.x)) {
+                return Math.abs(x - other.x) <= metres && Math.abs(y - other.y) <= metres;
+            }
+            double east = Math.abs(longitude - other.longitude);
+            double narrow = Math.cos(Math.toRadians(Math.max(Math.abs(latitude), Math.abs(other.latitude))));
+            boolean isFarEast = east < 1 && east * narrow * DEGREE > metres;
+            return Math.abs(latitude - other.latitude) * DEGREE <= metres && !isFarEast;
+        }
+    }
+
     /** Names the planned ones that a location lies too near to, and tells whether there is none. */
-    private boolean name(Location location, double diameter, double clear) {
+    private boolean name(List<Spot> before, Spot spot, double diameter, double clear) {
         boolean isApart = true;
-        for (Location other : planned) {
-            OptionalDouble between = metres(other, location);
+        for (Spot other : before) {
+            OptionalDouble between = spot.mayBeWithin(clear + diameter, other)
+                    ? metres(other.location(), spot.location())
+                    : OptionalDouble.empty();
             if (between.isPresent() && between.getAsDouble() - diameter < clear - ROOM) {
-                tooNear.add(new TooNear(other, location, Math.max(0, between.getAsDouble() - diameter)));
+                tooNear.add(
+                        new TooNear(other.location(), spot.location(), Math.max(0, between.getAsDouble() - diameter)));
                 isApart = false;
             }
         }

@@ -47,6 +47,8 @@ public final class VisitPlan {
     private final Surface surface;
     private final ExpectedRate expected;
     private final PlanChoices choices;
+    /** Made when first asked for. */
+    private @Nullable SpotChoice choice;
 
     private VisitPlan(TestMethod method, Surface surface, ExpectedRate expected, PlanChoices choices) {
         this.method = Objects.requireNonNull(method, "method");
@@ -129,14 +131,16 @@ public final class VisitPlan {
      *
      * @param zones where to draw, at least one, all in the same unit
      * @param seed  the seed, told by the plan
-     * @throws IllegalArgumentException if there is no zone or their units differ
+     * @throws IllegalArgumentException if there is no zone, their units differ, or the plan has {@link #tooMany}
      */
     public VisitPlan withDraw(List<LocationDraw.Zone> zones, long seed) {
         @Nullable Reading<Length> clear = clearSpacing();
         LocationDraw draw = LocationDraw.of(zones).withRing(ring());
         draw = clear == null ? draw : draw.withClearDistance(clear);
-        long count = Math.min(locationCount().orElse(0), Integer.MAX_VALUE);
-        return withLocations(draw.draw((int) count, seed));
+        tooMany().ifPresent(refusal -> {
+            throw new IllegalArgumentException(refusal);
+        });
+        return withLocations(draw.draw((int) locationCount().orElse(0), seed));
     }
 
     /**
@@ -207,6 +211,18 @@ public final class VisitPlan {
         return choices.count() == null ? method.locationCount().of(surface.area()) : OptionalLong.of(choices.count());
     }
 
+    /**
+     * {@return why the plan is refused, for people}: it requires more than {@link LocationDraw#MOST_LOCATIONS}; empty for
+     * others
+     */
+    public Optional<String> tooMany() {
+        long count = locationCount().orElse(0);
+        return count <= LocationDraw.MOST_LOCATIONS
+                ? Optional.empty()
+                : Optional.of("locations: " + count + " for an area of " + surface.area() + "; a plan may have "
+                        + LocationDraw.MOST_LOCATIONS + ": correct the area or the number requested");
+    }
+
     /** {@return where the number of locations comes from, for people} */
     public String countBasis() {
         return choices.count() == null ? method.locationCount().basis().toString() : "as asked for";
@@ -233,9 +249,15 @@ public final class VisitPlan {
     }
 
     private SpotChoice choice() {
-        @Nullable Reading<Length> clear = clearSpacing();
-        double metres = clear == null ? 0 : clear.in(FieldUnit.METRE);
-        return SpotChoice.of(locations(), locationCount().orElse(Long.MAX_VALUE), ring().in(FieldUnit.METRE), metres);
+        SpotChoice known = choice;
+        if (known == null) {
+            @Nullable Reading<Length> clear = clearSpacing();
+            double metres = clear == null ? 0 : clear.in(FieldUnit.METRE);
+            long count = locationCount().orElse(Long.MAX_VALUE);
+            known = SpotChoice.of(locations(), count, ring().in(FieldUnit.METRE), metres);
+            choice = known;
+        }
+        return known;
     }
 
     @Nullable

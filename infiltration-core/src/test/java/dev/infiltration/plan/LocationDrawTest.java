@@ -6,6 +6,7 @@ import static dev.infiltration.plan.Laid.mm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.field.Location;
@@ -13,6 +14,7 @@ import dev.infiltration.plan.LocationDraw.Drawn;
 import dev.infiltration.plan.LocationDraw.Zone;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -167,6 +169,27 @@ class LocationDrawTest {
         assertTrue(drawn.missing() >= 4, () -> drawn.missing() + " missing");
         assertEquals(6, drawn.missing() + drawn.locations().size());
         assertEquals(FieldUnit.FOOT, drawn.locations().get(0).x().unit());
+    }
+
+    /** One mistyped area asks for thousands of locations in a bay of 20 m². */
+    @Test
+    void aZoneIsLeftAtTheFirstLocationWithoutRoom() {
+        Outline bay = Outline.of(FieldUnit.METRE, 0, 0, 5, 0, 5, 4, 0, 4);
+        Outline lot = Outline.of(FieldUnit.METRE, 10, 0, 60, 0, 60, 40, 10, 40);
+        LocationDraw draw = LocationDraw.of(List.of(new Zone("bay", bay), new Zone("lot", lot)))
+                .withRing(mm("300"))
+                .withClearDistance(Reading.of("1", FieldUnit.METRE));
+        Drawn drawn = assertTimeout(Duration.ofSeconds(10), () -> draw.draw(LocationDraw.MOST_LOCATIONS, 1));
+        Map<String, Long> placed =
+                drawn.locations().stream().collect(Collectors.groupingBy(Location::zone, Collectors.counting()));
+        assertTrue(placed.get("bay") > 5 && placed.get("lot") > 500, placed::toString);
+        assertEquals(
+                LocationDraw.MOST_LOCATIONS, drawn.missing() + drawn.locations().size());
+    }
+
+    @Test
+    void moreThanTenThousandAreRefused() {
+        assertThrows(IllegalArgumentException.class, () -> DRAW.draw(LocationDraw.MOST_LOCATIONS + 1, 1));
     }
 
     @Test

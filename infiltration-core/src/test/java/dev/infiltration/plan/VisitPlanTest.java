@@ -110,6 +110,22 @@ class VisitPlanTest {
     }
 
     @Test
+    void anAreaThatNeedsMoreThanTenThousandLocationsIsRefusedInOneSentence() {
+        Surface surface = surface("1e9", FieldUnit.SQUARE_METRE);
+        VisitPlan plan = VisitPlan.of(METHOD.withLocationCount(JAPAN), surface, rate(254));
+        String refusal =
+                "locations: 1000000 for an area of 1000000000 m²; a plan may have 10000: correct the area or the number requested";
+        assertEquals(Optional.of(refusal), plan.tooMany());
+        List<LocationDraw.Zone> bay =
+                List.of(new LocationDraw.Zone("bay", Outline.of(FieldUnit.METRE, 0, 0, 5, 0, 5, 4, 0, 4)));
+        assertEquals(
+                refusal,
+                assertThrows(IllegalArgumentException.class, () -> plan.withDraw(bay, 1))
+                        .getMessage());
+        assertEquals(Optional.empty(), plan.withRequestedLocations(10_000).tooMany());
+    }
+
+    @Test
     void waterIsCarriedForTheRateThatNeedsMost() {
         VisitPlan plan = VisitPlan.of(METHOD, surface("100", FieldUnit.SQUARE_METRE), expected(254, 1000, 7000));
         assertTrue(plan.waterPerLocation().sameAmountAs(Reading.of("39.6", FieldUnit.KILOGRAM)));

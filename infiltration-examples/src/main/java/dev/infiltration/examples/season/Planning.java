@@ -47,6 +47,10 @@ final class Planning {
         VisitPlan plan = next.plan(rate.orElseThrow(
                         () -> new IOException("no rate of " + options.surface() + " on record: give --expected")))
                 .withSetUp(options.setUp());
+        String refusal = plan.tooMany().orElse(null);
+        if (refusal != null) {
+            throw new IOException(refusal);
+        }
         plan = inRain(plan, options.rain(), today);
         Path zones = options.zones().orElse(null);
         return new Planning(zones == null ? plan : plan.withDraw(read(zones).zones(), options.seed()));
