@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
@@ -61,7 +62,7 @@ enum Distance {
     private static BigDecimal needed(Spaced earlier, Spaced later, UnitSystem system, FieldUnit<Length> unit) {
         TestMethod method = later.method();
         BigDecimal diameters = in(earlier.diameter(system, method), unit).add(in(later.diameter(system, method), unit));
-        BigDecimal clear = in(method.clearSpacing().in(system).lowest(), unit);
+        BigDecimal clear = in(method.limit(Limit.CLEAR_SPACING).in(system).lowest(), unit);
         return clear.add(diameters.divide(BigDecimal.valueOf(2)));
     }
 

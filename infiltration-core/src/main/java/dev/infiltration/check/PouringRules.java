@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import dev.infiltration.method.Limit;
 import dev.infiltration.field.Event;
 import dev.infiltration.field.Head;
 import dev.infiltration.field.Place;
@@ -33,7 +34,7 @@ final class PouringRules {
     static void preWetMass(PouringAt at, TestMethod method, Findings findings) {
         at.pouring()
                 .pouredWater()
-                .ifPresent(water -> judge(Entry.PREWET_MASS, method.preWetMass(), water, at, findings));
+                .ifPresent(water -> judge(Entry.PREWET_MASS, method.limit(Limit.PREWET_MASS), water, at, findings));
     }
 
     private static void judge(Entry entry, Band<Mass> band, WaterReading water, PouringAt at, Findings findings) {
@@ -65,7 +66,7 @@ final class PouringRules {
         if (head == null) {
             return;
         }
-        Band<Length> band = method.head();
+        Band<Length> band = method.limit(Limit.HEAD);
         Entry entry = at.isRun() ? Entry.RUN_HEAD : Entry.PREWET_HEAD;
         Place where = at.place().member("head");
         if (head.state() != null && head.state() != Head.State.BETWEEN_MARKS) {
@@ -192,7 +193,7 @@ final class PouringRules {
         FieldUnit<Mass> unit = water.mass().unit();
         BigDecimal off =
                 sum.mass().exactIn(unit).subtract(water.mass().exactIn(unit)).abs();
-        Range<Mass> tolerance = method.pourTolerance().in(water.system());
+        Range<Mass> tolerance = method.limit(Limit.POUR_TOLERANCE).in(water.system());
         if (!tolerance.contains(Reading.of(off, unit))) {
             String observed = "pours sum to " + sum + ", water " + water;
             findings.add(
@@ -201,7 +202,7 @@ final class PouringRules {
                     at.subject(),
                     observed,
                     "within " + tolerance.highest(),
-                    method.pourTolerance().basis());
+                    method.limit(Limit.POUR_TOLERANCE).basis());
         }
     }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import dev.infiltration.method.Limit;
 import dev.infiltration.field.Instrument;
 import dev.infiltration.field.Pour;
 import dev.infiltration.field.Pouring;
@@ -103,13 +104,13 @@ final class Resolutions {
         Reading<Mass> step = known == null ? water.lastDigit() : known;
         UnitSystem system =
                 stated != null || known == null ? water.system() : step.unit().system();
-        report(method.massResolution(), step, system, known != null, "water " + water, subject);
+        report(method.limit(Limit.MASS_RESOLUTION), step, system, known != null, "water " + water, subject);
     }
 
     private void judge(Reading<Time> elapsed, String subject) {
         @Nullable Reading<Time> known = elapsed.statedResolution().orElse(watch);
         Reading<Time> step = known == null ? elapsed.lastDigit() : known;
-        report(method.timeResolution(), step, step.unit().system(), known != null, "elapsed " + elapsed, subject);
+        report(method.limit(Limit.TIME_RESOLUTION), step, step.unit().system(), known != null, "elapsed " + elapsed, subject);
     }
 
     private <Q extends Quantity<Q>> void report(

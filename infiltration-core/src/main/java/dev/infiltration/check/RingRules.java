@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import dev.infiltration.method.Limit;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Ring;
 import dev.infiltration.method.Band;
 import dev.infiltration.method.Basis;
-import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import java.math.BigDecimal;
@@ -19,7 +19,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
@@ -71,17 +70,17 @@ final class RingRules {
     private void judge(Ring ring, Place where, Set<VisitAt> users) {
         Reading<Length> height = ring.height();
         if (height != null) {
-            judge(Entry.RING_HEIGHT, TestMethod::ringHeight, height, ring, where, users);
+            judge(Entry.RING_HEIGHT, Limit.RING_HEIGHT, height, ring, where, users);
         }
         if (ring.isUsable()) {
-            judge(Entry.RING_INSIDE_DIAMETER, TestMethod::insideDiameter, meanDiameter(ring), ring, where, users);
+            judge(Entry.RING_INSIDE_DIAMETER, Limit.INSIDE_DIAMETER, meanDiameter(ring), ring, where, users);
             resolution(ring, where, users);
         }
     }
 
     private void judge(
             Entry entry,
-            Function<TestMethod, Band<Length>> limit,
+            Limit<Length> limit,
             Reading<Length> reading,
             Ring ring,
             Place where,
@@ -104,9 +103,9 @@ final class RingRules {
         }
     }
 
-    private static Set<Band<Length>> bands(Set<VisitAt> users, Function<TestMethod, Band<Length>> limit) {
+    private static Set<Band<Length>> bands(Set<VisitAt> users, Limit<Length> limit) {
         Set<Band<Length>> bands = new LinkedHashSet<>();
-        users.forEach(visit -> visit.method().map(limit).ifPresent(bands::add));
+        users.forEach(visit -> visit.method().map(method -> method.limit(limit)).ifPresent(bands::add));
         return bands;
     }
 
@@ -131,7 +130,7 @@ final class RingRules {
                 users.stream().flatMap(visit -> Resolutions.named(visit)).toList(),
                 dev.infiltration.field.Instrument.Kind.TAPE,
                 Length.class);
-        Set<Band<Length>> bands = bands(users, TestMethod::diameterResolution);
+        Set<Band<Length>> bands = bands(users, Limit.DIAMETER_RESOLUTION);
         for (Reading<Length> diameter : ring.diametersInUse()) {
             @Nullable Reading<Length> known = diameter.statedResolution().orElse(tape);
             Reading<Length> step = known == null ? diameter.lastDigit() : known;

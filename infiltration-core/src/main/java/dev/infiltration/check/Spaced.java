@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import dev.infiltration.method.Limit;
 import dev.infiltration.check.Grid.Point;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.Place;
@@ -59,12 +60,12 @@ final class Spaced {
                 ? Grid.onEllipsoid(degrees(location, Position::latitude), degrees(location, Position::longitude))
                 : null;
         this.accuracy = onEllipsoid == null ? 0 : accuracyOf(location.position());
-        this.largestDiameter = most(method.insideDiameter(), Range::highest);
+        this.largestDiameter = most(method.limit(Limit.INSIDE_DIAMETER), Range::highest);
         this.diameter = test.ring()
                 .filter(Ring::isUsable)
                 .map(ring -> RingRules.meanDiameter(ring).in(FieldUnit.METRE))
                 .orElse(Double.NaN);
-        this.clear = most(method.clearSpacing(), Range::lowest);
+        this.clear = most(method.limit(Limit.CLEAR_SPACING), Range::lowest);
     }
 
     /** The bound of a limit, in metres: the wider of both systems. */
@@ -116,7 +117,7 @@ final class Spaced {
         if (clear == null || !clear.isPositive()) {
             return Tape.NONE;
         }
-        return method.clearSpacing().holds(clear) ? Tape.FAR : Tape.NEAR;
+        return method.limit(Limit.CLEAR_SPACING).holds(clear) ? Tape.FAR : Tape.NEAR;
     }
 
     TestAt test() {
@@ -226,6 +227,6 @@ final class Spaced {
         return test.ring()
                 .filter(Ring::isUsable)
                 .map(RingRules::meanDiameter)
-                .orElse(judging.insideDiameter().in(system).highest());
+                .orElse(judging.limit(Limit.INSIDE_DIAMETER).in(system).highest());
     }
 }

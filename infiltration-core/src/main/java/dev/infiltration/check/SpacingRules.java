@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import dev.infiltration.method.Limit;
 import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
 import java.math.BigDecimal;
@@ -88,7 +89,7 @@ final class SpacingRules {
     /** How far back a test looks from its start: what is out of one's sight is so for every later one that looks as far. */
     private static Object window(Spaced test) {
         Span start = Objects.requireNonNull(test.start());
-        return List.of(start.spread().stripTrailingZeros(), test.method().spacingTime());
+        return List.of(start.spread().stripTrailingZeros(), test.method().limit(Limit.SPACING_TIME));
     }
 
     /** A window slides over the starts. */
@@ -119,7 +120,7 @@ final class SpacingRules {
     private static boolean isClose(Spaced earlier, Spaced later) {
         @Nullable
         Reading<Time> apart =
-                later.method().spacingTime().in(UnitSystem.NEITHER).lowest();
+                later.method().limit(Limit.SPACING_TIME).in(UnitSystem.NEITHER).lowest();
         Span start = later.start();
         Span before = earlier.start();
         if (apart == null || start == null || before == null) {
@@ -158,8 +159,8 @@ final class SpacingRules {
                     test.place(),
                     test.test().subject(),
                     observed,
-                    test.method().clearSpacing().toString(),
-                    test.method().clearSpacing().basis());
+                    test.method().limit(Limit.CLEAR_SPACING).toString(),
+                    test.method().limit(Limit.CLEAR_SPACING).basis());
         }
         if (neighbours.isUnknown(test)) {
             findings.add(
@@ -167,8 +168,8 @@ final class SpacingRules {
                     visit.place(),
                     visit.subject(),
                     test.locationId() + " to another location",
-                    test.method().clearSpacing().toString(),
-                    test.method().clearSpacing().basis());
+                    test.method().limit(Limit.CLEAR_SPACING).toString(),
+                    test.method().limit(Limit.CLEAR_SPACING).basis());
         }
     }
 }

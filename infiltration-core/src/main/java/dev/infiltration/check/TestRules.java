@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import dev.infiltration.method.Limit;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Ring;
@@ -38,7 +39,7 @@ final class TestRules {
     static void hotSurface(TestAt at, TestMethod method, Findings findings) {
         Reading<Temperature> temperature = at.test().surfaceTemperature();
         if (temperature != null) {
-            findings.judge(Entry.VISIT_HOT_SURFACE, method.surfaceTemperature(), temperature, at.place(), at.subject());
+            findings.judge(Entry.VISIT_HOT_SURFACE, method.limit(Limit.SURFACE_TEMPERATURE), temperature, at.place(), at.subject());
         }
     }
 
@@ -91,7 +92,7 @@ final class TestRules {
             return;
         }
         Reading<Length> diameter = ring.diametersInUse().get(0);
-        Range<Length> head = method.head().in(diameter.unit().system());
+        Range<Length> head = method.limit(Limit.HEAD).in(diameter.unit().system());
         Reading<Length> fall = fall(slope, ring, diameter.unit());
         if (head.highest() != null && fall.compareAmount(head.highest()) > 0) {
             String observed = slope + " over " + diameter + ": " + fall;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import dev.infiltration.method.Limit;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.Event;
 import dev.infiltration.field.Pouring;
@@ -158,11 +159,11 @@ final class VisitRules {
                     at.place(),
                     at.subject(),
                     "",
-                    method.dryTime().toString(),
-                    method.dryTime().basis());
+                    method.limit(Limit.DRY_TIME).toString(),
+                    method.limit(Limit.DRY_TIME).basis());
             return;
         }
-        Range<Time> allowed = method.dryTime().in(UnitSystem.NEITHER);
+        Range<Time> allowed = method.limit(Limit.DRY_TIME).in(UnitSystem.NEITHER);
         @Nullable Reading<Time> least = allowed.lowest();
         if (least == null) {
             return;
@@ -180,7 +181,7 @@ final class VisitRules {
                         Texts.hours(isShown ? start.mostAfter(since) : start.leastAfter(since)) + " (" + test.subject()
                                 + ")",
                         allowed.toString(),
-                        method.dryTime().basis());
+                        method.limit(Limit.DRY_TIME).basis());
             }
         }
     }

@@ -8,10 +8,12 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.lang.reflect.TypeVariable;
+import dev.infiltration.method.Band;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonToken;
 
@@ -27,9 +29,21 @@ final class RecordReader<R> implements ValueReader {
      *
      * @param index      position of the component; past the last for a key that is none
      * @param absent     the component's value when the key is absent
+     * @param ofNull     the component's value when the key is null; null: as absent
      */
     private record Member(
-            int index, ValueReader reader, @Nullable Object absent) {
+            int index,
+            ValueReader reader,
+            @Nullable Object absent,
+            @Nullable Object ofNull) {
+
+        private Member(int index, ValueReader reader, @Nullable Object absent) {
+            this(index, reader, absent, null);
+        }
+
+        private Member withAbsent(@Nullable Object value) {
+            return new Member(index, reader, value, ofNull);
+        }
 
         private boolean isListOfEntries() {
             return reader instanceof ListReader list && list.isOfEntries();
@@ -42,6 +56,9 @@ final class RecordReader<R> implements ValueReader {
 
     /** Whether there is a record that lacks nothing, by which the parts that cannot be read are filled. */
     private final boolean isBased;
+
+    /** Whether keys of limits are among the members. */
+    private final boolean hasLimits;
 
     /** One for each component, and behind them one for each further key. */
     private final int slots;
@@ -56,6 +73,7 @@ final class RecordReader<R> implements ValueReader {
         this.constructor = constructor;
         this.entry = entry;
         this.members = members;
+        this.hasLimits = members.values().stream().anyMatch(member -> member.ofNull != null);
         this.slots = Math.max(
                 constructor.getParameterCount(),
                 members.values().stream()
@@ -72,9 +90,17 @@ final class RecordReader<R> implements ValueReader {
      */
     static <R> RecordReader<R> of(Class<R> type, Map<TypeVariable<?>, Type> arguments) {
         Map<String, Member> members = new LinkedHashMap<>();
-        for (RecordComponent component : type.getRecordComponents()) {
-            ValueReader reader = Readers.of(component.getGenericType(), component.getName(), arguments);
-            members.put(component.getName(), new Member(members.size(), reader, absent(component.getType())));
+        RecordComponent[] components = type.getRecordComponents();
+        for (int index = 0; index < components.length; index++) {
+            RecordComponent component = components[index];
+            if (LimitMembers.isIn(component)) {
+                LimitMembers.readers().forEach((key, reader) -> members.put(
+                        key,
+                        new Member(components.length + LimitMembers.position(key), reader, null, Band.unlimited())));
+            } else {
+                ValueReader reader = Readers.of(component.getGenericType(), component.getName(), arguments);
+                members.put(component.getName(), new Member(index, reader, absent(component.getType())));
+            }
         }
         return new RecordReader<>(constructor(type), Entry.of(type), members);
     }
@@ -120,9 +146,14 @@ final class RecordReader<R> implements ValueReader {
     RecordReader<R> basedOn(R base) {
         Map<String, Member> filled = new LinkedHashMap<>(members);
         for (RecordComponent component : base.getClass().getRecordComponents()) {
-            filled.computeIfPresent(
-                    component.getName(),
-                    (name, member) -> new Member(member.index, member.reader, RecordWriter.value(base, component)));
+            @Nullable Object value = RecordWriter.value(base, component);
+            if (LimitMembers.isIn(component)) {
+                ((Map<?, ?>) Objects.requireNonNull(value))
+                        .forEach((limit, band) ->
+                                filled.computeIfPresent(limit.toString(), (key, member) -> member.withAbsent(band)));
+            } else {
+                filled.computeIfPresent(component.getName(), (name, member) -> member.withAbsent(value));
+            }
         }
         return new RecordReader<>(constructor, entry, filled, true);
     }
@@ -188,7 +219,7 @@ final class RecordReader<R> implements ValueReader {
     /** Where the text breaks off in a member, it stays only if it is a list of entries: those that stood complete. */
     private static boolean readMember(Pass pass, Member member, @Nullable Object[] values) {
         @Nullable JsonToken token = pass.value();
-        @Nullable Object value = token == null ? null : member.reader.read(pass, token);
+        @Nullable Object value = token == null ? member.ofNull : member.reader.read(pass, token);
         if (value == UNREADABLE) {
             return !pass.isInsideEntry();
         }
@@ -215,12 +246,18 @@ final class RecordReader<R> implements ValueReader {
             }
         }
         try {
-            return constructor.newInstance(Arrays.copyOf(values, constructor.getParameterCount()));
+            return constructor.newInstance(arguments(values));
         } catch (InvocationTargetException refused) {
             return refuse(pass, offset, why(refused.getTargetException()));
         } catch (ReflectiveOperationException broken) {
             throw new LinkageError("cannot make " + constructor, broken);
         }
+    }
+
+    private @Nullable Object[] arguments(@Nullable Object[] values) {
+        return hasLimits
+                ? LimitMembers.gathered(constructor, values)
+                : Arrays.copyOf(values, constructor.getParameterCount());
     }
 
     /** A record that cannot be without a part names it, as {@link java.util.Objects#requireNonNull(Object, String)} does. */

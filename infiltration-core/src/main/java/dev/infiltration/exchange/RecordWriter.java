@@ -6,6 +6,8 @@ package dev.infiltration.exchange;
 import dev.infiltration.exchange.text.Found;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.WaterReading;
+import dev.infiltration.method.Band;
+import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.Reading;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
@@ -66,10 +68,21 @@ final class RecordWriter {
     private void writeMembers(Record record) {
         for (RecordComponent component : COMPONENTS.get(record.getClass())) {
             @Nullable Object value = value(record, component);
-            if (!isAbsent(value)) {
+            if (record instanceof TestMethod && value instanceof Map<?, ?> limits) {
+                limits.forEach(this::writeLimit);
+            } else if (!isAbsent(value)) {
                 json.writeName(component.getName());
                 writeValue(Objects.requireNonNull(value));
             }
+        }
+    }
+
+    private void writeLimit(Object limit, Object band) {
+        json.writeName(limit.toString());
+        if (((Band<?>) band).isUnlimited()) {
+            json.writeNull();
+        } else {
+            write((Band<?>) band);
         }
     }
 

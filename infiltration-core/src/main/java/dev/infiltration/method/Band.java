@@ -44,6 +44,21 @@ public record Band<Q extends Quantity<Q>>(Range<Q> si, Range<Q> inchPound, Basis
     }
 
     /**
+     * {@return the band of a method that sets no limit}
+     *
+     * @param <Q> the kind of quantity
+     */
+    public static <Q extends Quantity<Q>> Band<Q> unlimited() {
+        Range<Q> any = new Range<>(null, null);
+        return new Band<>(any, any, new Basis("the method", "no limit", Basis.Trust.USER));
+    }
+
+    /** {@return whether the method sets no limit in either system} */
+    public boolean isUnlimited() {
+        return si.isUnlimited() && inchPound.isUnlimited();
+    }
+
+    /**
      * {@return the range for a system}
      *
      * @param system the system that a reading was written in

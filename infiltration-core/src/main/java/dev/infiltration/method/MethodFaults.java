@@ -5,6 +5,10 @@ package dev.infiltration.method;
 import dev.infiltration.units.Reading;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
@@ -13,17 +17,23 @@ import org.jspecify.annotations.Nullable;
 /** What makes a method contradict itself. */
 final class MethodFaults {
 
-    /** A part that a method cannot be without, and its name. */
-    record Part(String name, @Nullable Object value) {}
-
     /** How many times the highest of one system may lie below the lowest of the other. */
     private static final double MOST_APART = 1.25;
 
     private MethodFaults() {}
 
-    static void refuse(List<Part> parts, List<MassStep> steps, int runsPerDay) {
+    static void refuse(
+            @Nullable String id,
+            @Nullable String designation,
+            Map<Limit<?>, Band<?>> limits,
+            List<MassStep> steps,
+            int runsPerDay,
+            @Nullable LocationCount count) {
         List<String> faults = new ArrayList<>();
-        parts.forEach(part -> addFaults(part, faults));
+        addNameFaults("id", id, faults);
+        addNameFaults("designation", designation, faults);
+        Limit.all().forEach(limit -> addLimitFaults(limit, limits.get(limit), faults));
+        addCountFaults(count, faults);
         addStepFaults(steps, faults);
         if (runsPerDay < 1) {
             faults.add("runsPerDay: expected at least 1, got " + runsPerDay);
@@ -33,16 +43,38 @@ final class MethodFaults {
         }
     }
 
-    private static void addFaults(Part part, List<String> faults) {
-        if (part.value() == null) {
-            faults.add("no " + part.name());
-        } else if (part.value() instanceof Band<?> band) {
-            addBandFaults(part.name(), band, faults);
-        } else if (part.value() instanceof LocationCount count
-                && (count.si().isEmpty() || count.inchPound().isEmpty())) {
-            faults.add(part.name() + ": expected steps in both unit systems");
-        } else if (part.value().equals("")) {
-            faults.add(part.name() + ": expected a name, got none");
+    private static void addNameFaults(String name, @Nullable String value, List<String> faults) {
+        if (value == null) {
+            faults.add("no " + name);
+        } else if (value.isEmpty()) {
+            faults.add(name + ": expected a name, got none");
+        }
+    }
+
+    private static void addLimitFaults(Limit<?> limit, @Nullable Band<?> band, List<String> faults) {
+        if (band == null) {
+            faults.add("no " + limit);
+        } else {
+            addKindFaults(limit, band, faults);
+            addBandFaults(limit.key(), band, faults);
+        }
+    }
+
+    /** A map does not hold a band to the kind of its limit. */
+    private static void addKindFaults(Limit<?> limit, Band<?> band, List<String> faults) {
+        Stream.of(band.si(), band.inchPound())
+                .flatMap(range -> Stream.of(Optional.ofNullable(range.lowest()), Optional.ofNullable(range.highest())))
+                .flatMap(Optional::stream)
+                .filter(amount -> amount.unit().kind() != limit.kind())
+                .forEach(amount -> faults.add(limit + ": expected "
+                        + limit.kind().getSimpleName().toLowerCase(Locale.ROOT) + ", got " + amount));
+    }
+
+    private static void addCountFaults(@Nullable LocationCount count, List<String> faults) {
+        if (count == null) {
+            faults.add("no locationCount");
+        } else if (count.si().isEmpty() || count.inchPound().isEmpty()) {
+            faults.add("locationCount: expected steps in both unit systems");
         }
     }
 

@@ -60,6 +60,11 @@ public record Range<Q extends Quantity<Q>>(
                 && (highest == null || amount.compareAmount(highest) <= 0);
     }
 
+    /** {@return whether every amount is in the range} */
+    public boolean isUnlimited() {
+        return lowest == null && highest == null;
+    }
+
     /** {@return whether no amount lies in the range} */
     public boolean isEmpty() {
         return lowest != null && highest != null && lowest.compareAmount(highest) > 0;

@@ -42,35 +42,60 @@ final class RingMethods {
             "ASTM C1701/C1701M, infiltration rate of in-place pervious concrete",
             null,
             List.of(Surface.Type.PERVIOUS_CONCRETE),
-            new Band<>(Range.around(mm("300"), "10"), Range.around(inches("12.0"), "0.5"), memory("6.1")),
-            new Band<>(Range.atLeast(mm("50")), Range.atLeast(inches("2.0")), memory("6.1")),
-            new Band<>(Range.atMost(mm("1")), Range.atMost(inches("0.05")), memory("6.1")),
-            new Band<>(
-                    new Range<>(mm("10"), mm("15")),
-                    new Range<>(inches("0.40"), inches("0.60")),
-                    Basis.clause(RING_STANDARD, "8.2, 8.3", Trust.SECONDARY)),
-            mass("3.60", "0.05", "8.0", "0.1", "8.2"),
+            new Limits()
+                    .and(
+                            Limit.INSIDE_DIAMETER,
+                            new Band<>(Range.around(mm("300"), "10"), Range.around(inches("12.0"), "0.5"), memory("6.1")))
+                    .and(
+                            Limit.RING_HEIGHT,
+                            new Band<>(Range.atLeast(mm("50")), Range.atLeast(inches("2.0")), memory("6.1")))
+                    .and(
+                            Limit.DIAMETER_RESOLUTION,
+                            new Band<>(Range.atMost(mm("1")), Range.atMost(inches("0.05")), memory("6.1")))
+                    .and(
+                            Limit.HEAD,
+                            new Band<>(
+                                    new Range<>(mm("10"), mm("15")),
+                                    new Range<>(inches("0.40"), inches("0.60")),
+                                    Basis.clause(RING_STANDARD, "8.2, 8.3", Trust.SECONDARY)))
+                    .and(Limit.PREWET_MASS, mass("3.60", "0.05", "8.0", "0.1", "8.2"))
+                    .and(
+                            Limit.POUR_TOLERANCE,
+                            new Band<>(Range.atMost(kg("0.05")), Range.atMost(lb("0.1")), memory("8.2, 8.3")))
+                    .and(
+                            Limit.MASS_RESOLUTION,
+                            new Band<>(
+                                    Range.atMost(Reading.of("10", FieldUnit.GRAM)),
+                                    Range.atMost(lb("0.02")),
+                                    memory("6.2, 8.3")))
+                    .and(Limit.TIME_RESOLUTION, Band.inBoth(Range.atMost(seconds("0.1")), memory("6.4")))
+                    .and(
+                            Limit.START_DELAY,
+                            Band.inBoth(
+                                    Range.atMost(Reading.of("2", FieldUnit.MINUTE)),
+                                    Basis.clause(RING_STANDARD, "8.3", Trust.SECONDARY)))
+                    .and(
+                            Limit.REPEAT_DELAY,
+                            Band.inBoth(Range.atMost(Reading.of("5", FieldUnit.MINUTE)), memory("8.4")))
+                    .and(Limit.DRY_TIME, Band.inBoth(Range.atLeast(hours("24")), memory("7.3")))
+                    .and(
+                            Limit.CLEAR_SPACING,
+                            new Band<>(
+                                    Range.atLeast(Reading.of("1", FieldUnit.METRE)),
+                                    Range.atLeast(Reading.of("3", FieldUnit.FOOT)),
+                                    memory("7.2")))
+                    .and(Limit.SPACING_TIME, Band.inBoth(Range.atLeast(hours("24")), memory("7.2")))
+                    .and(
+                            Limit.SURFACE_TEMPERATURE,
+                            new Band<>(
+                                    Range.atMost(Reading.of("38", FieldUnit.CELSIUS)),
+                                    Range.atMost(Reading.of("100", FieldUnit.FAHRENHEIT)),
+                                    memory("note")))
+                    .toMap(),
             List.of(
                     new MassStep(seconds("30"), mass("18.00", "0.05", "40.00", "0.1", "8.3")),
                     new MassStep(null, mass("3.60", "0.05", "8.0", "0.1", "8.3"))),
-            new Band<>(Range.atMost(kg("0.05")), Range.atMost(lb("0.1")), memory("8.2, 8.3")),
-            new Band<>(Range.atMost(Reading.of("10", FieldUnit.GRAM)), Range.atMost(lb("0.02")), memory("6.2, 8.3")),
-            Band.inBoth(Range.atMost(seconds("0.1")), memory("6.4")),
-            Band.inBoth(
-                    Range.atMost(Reading.of("2", FieldUnit.MINUTE)),
-                    Basis.clause(RING_STANDARD, "8.3", Trust.SECONDARY)),
-            Band.inBoth(Range.atMost(Reading.of("5", FieldUnit.MINUTE)), memory("8.4")),
             2,
-            Band.inBoth(Range.atLeast(hours("24")), memory("7.3")),
-            new Band<>(
-                    Range.atLeast(Reading.of("1", FieldUnit.METRE)),
-                    Range.atLeast(Reading.of("3", FieldUnit.FOOT)),
-                    memory("7.2")),
-            Band.inBoth(Range.atLeast(hours("24")), memory("7.2")),
-            new Band<>(
-                    Range.atMost(Reading.of("38", FieldUnit.CELSIUS)),
-                    Range.atMost(Reading.of("100", FieldUnit.FAHRENHEIT)),
-                    memory("note")),
             new LocationCount(
                     List.of(new Step(3, null, m2("2500")), new Step(1, m2("1000"), null)),
                     List.of(new Step(3, null, ft2("25000")), new Step(1, ft2("10000"), null)),

@@ -8,8 +8,8 @@
  *
  * <pre>{@code
  * TestMethod method = Methods.unitPavement();
- * method.preWetMass().holds(Reading.of("8.1", FieldUnit.POUND));      // true
- * method.preWetMass().in(UnitSystem.INCH_POUND);                      // 7.9 to 8.1 lb
+ * method.limit(Limit.PREWET_MASS).holds(Reading.of("8.1", FieldUnit.POUND));      // true
+ * method.limit(Limit.PREWET_MASS).in(UnitSystem.INCH_POUND);                      // 7.9 to 8.1 lb
  * method.locationCount().of(Reading.of("2501", FieldUnit.SQUARE_METRE));  // OptionalLong[4]
  * TestMethod three = method.withId("three-a-day").withRunsPerDay(3);
  * }</pre>

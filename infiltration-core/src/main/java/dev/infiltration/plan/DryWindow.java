@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
@@ -49,7 +50,7 @@ public record DryWindow(Instant firstStart, Instant lastStart) {
 
     /** {@return the time since the last rain that a method asks for} */
     static Duration dryTime(TestMethod method) {
-        @Nullable Reading<Time> least = method.dryTime().in(UnitSystem.NEITHER).lowest();
+        @Nullable Reading<Time> least = method.limit(Limit.DRY_TIME).in(UnitSystem.NEITHER).lowest();
         return least == null ? Duration.ZERO : Duration.ofMillis((long) Math.ceil(1000 * least.in(FieldUnit.SECOND)));
     }
 

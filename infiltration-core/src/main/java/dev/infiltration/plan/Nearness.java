@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
+import dev.infiltration.method.Limit;
 import dev.infiltration.check.Checker;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.FieldBook;
@@ -80,7 +81,7 @@ record Nearness(TestMethod method, ZoneId zone, @Nullable Ring ring) {
 
     private Duration spacingTime() {
         @Nullable
-        Reading<Time> least = method.spacingTime().in(UnitSystem.NEITHER).lowest();
+        Reading<Time> least = method.limit(Limit.SPACING_TIME).in(UnitSystem.NEITHER).lowest();
         return least == null ? Duration.ZERO : Duration.ofSeconds((long) Math.ceil(least.in(FieldUnit.SECOND)));
     }
 }

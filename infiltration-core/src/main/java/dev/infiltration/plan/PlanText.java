@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
+import dev.infiltration.method.Limit;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.Surface;
 import dev.infiltration.units.FieldUnit;
@@ -68,7 +69,7 @@ final class PlanText {
                 .map(rain -> "no dry time found in the record of rain from " + clock(rain.from()) + " to "
                         + clock(rain.to()) + " (" + plan.zone() + ")")
                 .orElseGet(() -> "no record of rain given; the last rain must have ended "
-                        + plan.method().dryTime() + " before");
+                        + plan.method().limit(Limit.DRY_TIME) + " before");
     }
 
     private String clock(Instant instant) {
@@ -99,7 +100,7 @@ final class PlanText {
                                 ", %.2f m clear of %s: %s asked",
                                 near.clearMetres(),
                                 or(near.planned().id(), "one without id"),
-                                plan.method().clearSpacing().in(plan.system())))
+                                plan.method().limit(Limit.CLEAR_SPACING).in(plan.system())))
                         .collect(Collectors.joining());
     }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
+import dev.infiltration.method.Limit;
 import dev.infiltration.field.Surface;
 import dev.infiltration.method.Range;
 import dev.infiltration.method.TestMethod;
@@ -44,12 +45,12 @@ final class PlanWords {
         TestMethod method = plan.method();
         UnitSystem system = plan.system();
         List<String> items = new ArrayList<>(List.of(
-                "ring, inside diameter " + method.insideDiameter().in(system) + ", height "
-                        + method.ringHeight().in(system) + ", head marked at "
-                        + method.head().in(system),
-                "tape read to " + step(method.diameterResolution().in(system)),
-                "balance read to " + step(method.massResolution().in(system)),
-                "stopwatch read to " + step(method.timeResolution().in(system)),
+                "ring, inside diameter " + method.limit(Limit.INSIDE_DIAMETER).in(system) + ", height "
+                        + method.limit(Limit.RING_HEIGHT).in(system) + ", head marked at "
+                        + method.limit(Limit.HEAD).in(system),
+                "tape read to " + step(method.limit(Limit.DIAMETER_RESOLUTION).in(system)),
+                "balance read to " + step(method.limit(Limit.MASS_RESOLUTION).in(system)),
+                "stopwatch read to " + step(method.limit(Limit.TIME_RESOLUTION).in(system)),
                 "potable water, "
                         + plan.waterInAll().map(Object::toString).orElse(plan.waterPerLocation() + " a location"),
                 "vessels for " + plan.waterPerLocation() + ", two to a run",
@@ -68,20 +69,20 @@ final class PlanWords {
         TestMethod method = plan.method();
         UnitSystem system = plan.system();
         List<String> steps = new ArrayList<>(List.of(
-                "See that no water stands, and that the last rain ended " + method.dryTime() + " ago.",
-                "Place the ring " + method.clearSpacing().in(system) + " clear of any location tested within "
-                        + method.spacingTime().in(system).lowest() + "; broom off loose material."));
+                "See that no water stands, and that the last rain ended " + method.limit(Limit.DRY_TIME) + " ago.",
+                "Place the ring " + method.limit(Limit.CLEAR_SPACING).in(system) + " clear of any location tested within "
+                        + method.limit(Limit.SPACING_TIME).in(system).lowest() + "; broom off loose material."));
         steps.add(
                 isJointed(plan.surface())
                         ? "Move the ring until units and joints in it stand for the pattern; seal it, and the joints that "
                                 + "cross its wall."
                         : "Seal the ring to the surface.");
-        steps.add("Prewet with " + method.preWetMass().in(system) + " at a head of "
-                + method.head().in(system) + "; time it from first water to no free water.");
+        steps.add("Prewet with " + method.limit(Limit.PREWET_MASS).in(system) + " at a head of "
+                + method.limit(Limit.HEAD).in(system) + "; time it from first water to no free water.");
         method.massSteps()
                 .forEach(step -> steps.add(run(step.below(), step.mass().in(system))));
-        steps.add("Start the run " + method.startDelay().in(system) + " after the prewetting ended, at the same head.");
-        steps.add("A repeat that starts " + method.repeatDelay().in(system) + " after the run before it ended needs no "
+        steps.add("Start the run " + method.limit(Limit.START_DELAY).in(system) + " after the prewetting ended, at the same head.");
+        steps.add("A repeat that starts " + method.limit(Limit.REPEAT_DELAY).in(system) + " after the run before it ended needs no "
                 + "prewetting; at most " + method.runsPerDay() + " runs at a location and day.");
         steps.add("Take the ring off; remove all of the sealing compound, which clogs the pavement"
                 + (isJointed(plan.surface()) ? "; refill the joints" : "") + "; write down what is missing.");

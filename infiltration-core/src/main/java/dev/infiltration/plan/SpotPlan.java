@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.Band;
 import dev.infiltration.method.MassStep;
 import dev.infiltration.method.Range;
@@ -43,7 +44,7 @@ public record SpotPlan(
     private static final double MINUTES_PER_HOUR = 60;
 
     static SpotPlan of(TestMethod method, UnitSystem system, Reading<Length> diameter, InfiltrationRate rate) {
-        Reading<Mass> preWet = middle(method.preWetMass().in(system));
+        Reading<Mass> preWet = middle(method.limit(Limit.PREWET_MASS).in(system));
         Duration preWetTime = time(preWet, diameter, rate);
         Reading<Mass> run = middle(massFor(method, preWetTime).in(system));
         double metres = diameter.in(FieldUnit.METRE);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
+import dev.infiltration.method.Limit;
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Pouring;
@@ -191,7 +192,7 @@ public final class StepGuide {
             return preWet(PreWet.Occasion.VOID);
         }
         boolean isRun = last instanceof TestRun;
-        Band<Time> delay = isRun ? method.repeatDelay() : method.startDelay();
+        Band<Time> delay = isRun ? method.limit(Limit.REPEAT_DELAY) : method.limit(Limit.START_DELAY);
         @Nullable Instant deadline = deadline(last, delay);
         if (deadline != null && now.isAfter(deadline)) {
             return preWet(isRun ? PreWet.Occasion.REPEAT_MISSED : PreWet.Occasion.START_MISSED);
@@ -216,7 +217,7 @@ public final class StepGuide {
     }
 
     private NextStep preWet(PreWet.Occasion why) {
-        return new PreWet(method.preWetMass().in(system), why);
+        return new PreWet(method.limit(Limit.PREWET_MASS).in(system), why);
     }
 
     private Optional<NextStep> notYet(Visit visit, Instant now) {
@@ -248,7 +249,7 @@ public final class StepGuide {
     private NextStep watch(Pouring last, PouredSoFar poured, Instant now) {
         Range<Mass> asked = last instanceof TestRun
                 ? poured.runMass(method, system)
-                : method.preWetMass().in(system);
+                : method.limit(Limit.PREWET_MASS).in(system);
         Optional<InfiltrationRate> atMost =
                 Moment.of(Objects.requireNonNull(last.start()), zone).atMost(ring, last, asked, now);
         return atMost.filter(rate -> limit != null && rate.compareTo(limit) < 0)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
+import dev.infiltration.method.Limit;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.Surface;
 import dev.infiltration.method.TestMethod;
@@ -262,7 +263,7 @@ public final class VisitPlan {
 
     @Nullable
     Reading<Length> clearSpacing() {
-        return method.clearSpacing().in(system()).lowest();
+        return method.limit(Limit.CLEAR_SPACING).in(system()).lowest();
     }
 
     /** {@return how the locations were drawn; empty where they were not} */
@@ -313,7 +314,7 @@ public final class VisitPlan {
 
     /** {@return the inside diameter that is planned with} */
     public Reading<Length> ring() {
-        return choices.ring() == null ? SpotPlan.middle(method.insideDiameter().in(system())) : choices.ring();
+        return choices.ring() == null ? SpotPlan.middle(method.limit(Limit.INSIDE_DIAMETER).in(system())) : choices.ring();
     }
 
     /** {@return the joints in the ring; empty where the surface's joints are not recorded, or too many for a ring} */
@@ -367,8 +368,8 @@ public final class VisitPlan {
         SpotPlan spot = spot(rate);
         Duration first = choices.setUp()
                 .plus(spot.preWetTime())
-                .plus(longest(method.startDelay().si().highest()));
-        Duration repeat = longest(method.repeatDelay().si().highest());
+                .plus(longest(method.limit(Limit.START_DELAY).si().highest()));
+        Duration repeat = longest(method.limit(Limit.REPEAT_DELAY).si().highest());
         return first.plus(spot.runTime().multipliedBy(choices.runs())).plus(repeat.multipliedBy(choices.runs() - 1L));
     }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.report;
 
+import dev.infiltration.method.Limit;
 import dev.infiltration.field.Head;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Pouring;
@@ -83,12 +84,12 @@ final class FormLines {
     static List<Line> before(TestMethod method) {
         return List.of(
                 new Line("Locations", count(method), ""),
-                new Line("Last rain ended, its depth", method.dryTime().toString() + " before", ""),
+                new Line("Last rain ended, its depth", method.limit(Limit.DRY_TIME).toString() + " before", ""),
                 new Line("Standing water", "none", YES_NO),
                 new Line("Surface swept", "yes", YES_NO),
                 new Line("Potable water", "yes", YES_NO),
-                new Line("Balance, read to", method.massResolution().toString(), ""),
-                new Line("Watch, read to", method.timeResolution().toString(), ""));
+                new Line("Balance, read to", method.limit(Limit.MASS_RESOLUTION).toString(), ""),
+                new Line("Watch, read to", method.limit(Limit.TIME_RESOLUTION).toString(), ""));
     }
 
     private static String count(TestMethod method) {
@@ -106,20 +107,20 @@ final class FormLines {
         return List.of(
                 Line.of("Test no., location, zone, place"),
                 new Line("Not tested because", "", boxes(LocationTest.NotTested.values())),
-                new Line("Ring no., height", method.ringHeight().toString(), ""),
+                new Line("Ring no., height", method.limit(Limit.RING_HEIGHT).toString(), ""),
                 new Line("Ring, inside diameters", diameters(method), ""),
                 Line.of("Slope"),
-                new Line("Clear distance to other spots", method.clearSpacing().toString(), ""),
+                new Line("Clear distance to other spots", method.limit(Limit.CLEAR_SPACING).toString(), ""),
                 new Line(
                         "Surface, water temperature",
-                        method.surfaceTemperature().toString(),
+                        method.limit(Limit.SURFACE_TEMPERATURE).toString(),
                         ""),
                 Line.of("Photographs"),
                 Line.of("Note"));
     }
 
     private static String diameters(TestMethod method) {
-        return method.insideDiameter() + "; read to " + bare(method.diameterResolution());
+        return method.limit(Limit.INSIDE_DIAMETER) + "; read to " + bare(method.limit(Limit.DIAMETER_RESOLUTION));
     }
 
     static List<Line> ofPouring(TestMethod method, int pours) {
@@ -129,11 +130,11 @@ final class FormLines {
         for (int pour = 1; pour <= pours; pour++) {
             lines.add(Line.of("Vessel " + pour + ", before / after"));
         }
-        lines.add(new Line("Time taken, s", "read to " + bare(method.timeResolution()), ""));
+        lines.add(new Line("Time taken, s", "read to " + bare(method.limit(Limit.TIME_RESOLUTION)), ""));
         lines.add(new Line("Ended", "", boxes(Pouring.End.values())));
         lines.add(Line.of("Void because"));
         lines.add(Line.of("Depth left standing"));
-        lines.add(new Line("Head", method.head().toString(), boxes(Head.State.values())));
+        lines.add(new Line("Head", method.limit(Limit.HEAD).toString(), boxes(Head.State.values())));
         return lines;
     }
 
@@ -142,13 +143,13 @@ final class FormLines {
     }
 
     private static String starts(TestMethod method) {
-        return "Run " + method.startDelay() + " after the prewetting; repeat " + method.repeatDelay()
+        return "Run " + method.limit(Limit.START_DELAY) + " after the prewetting; repeat " + method.limit(Limit.REPEAT_DELAY)
                 + " after the run";
     }
 
     private static String water(TestMethod method) {
         String runs = method.massSteps().stream().map(FormLines::step).collect(Collectors.joining("; "));
-        return "Prewetting " + method.preWetMass() + ". Run: " + runs;
+        return "Prewetting " + method.limit(Limit.PREWET_MASS) + ". Run: " + runs;
     }
 
     private static String step(MassStep step) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.report;
 
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.Band;
 import dev.infiltration.method.Basis;
 import dev.infiltration.method.LocationCount;
@@ -20,43 +21,22 @@ final class LimitTable {
 
     static Block.Table of(TestMethod method) {
         LimitTable table = new LimitTable();
-        table.ring(method);
-        table.water(method);
-        table.times(method);
-        table.place(method);
+        Limit.all().forEach(limit -> table.limit(limit, method));
+        LocationCount count = method.locationCount();
+        table.row("Locations", steps(count.si()), steps(count.inchPound()), count.basis());
         return Block.Table.of(
                 "Limits of " + method.designation(), List.of("Limit", "SI", "Inch-pound", "Source"), table.rows);
     }
 
-    private void ring(TestMethod method) {
-        row("Ring inside diameter", method.insideDiameter());
-        row("Ring height", method.ringHeight());
-        row("Diameter read to", method.diameterResolution());
-        row("Head", method.head());
-    }
-
-    private void water(TestMethod method) {
-        row("Prewetting water", method.preWetMass());
-        for (MassStep step : method.massSteps()) {
-            row("Run water, prewetting " + (step.below() == null ? "longer" : "below " + step.below()), step.mass());
+    private void limit(Limit<?> limit, TestMethod method) {
+        row(limit.label(), method.limit(limit));
+        if (limit == Limit.PREWET_MASS) {
+            method.massSteps().forEach(this::runWater);
         }
-        row("Pour off by", method.pourTolerance());
-        row("Water read to", method.massResolution());
     }
 
-    private void times(TestMethod method) {
-        row("Time read to", method.timeResolution());
-        row("Prewetting to run", method.startDelay());
-        row("Run to repeat", method.repeatDelay());
-        row("Dry before a test", method.dryTime());
-    }
-
-    private void place(TestMethod method) {
-        row("Clear distance between locations", method.clearSpacing());
-        row("unless this lies between tests", method.spacingTime());
-        row("Surface temperature", method.surfaceTemperature());
-        LocationCount count = method.locationCount();
-        row("Locations", steps(count.si()), steps(count.inchPound()), count.basis());
+    private void runWater(MassStep step) {
+        row("Run water, prewetting " + (step.below() == null ? "longer" : "below " + step.below()), step.mass());
     }
 
     private void row(String name, Band<?> band) {

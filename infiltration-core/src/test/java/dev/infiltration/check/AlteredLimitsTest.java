@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import dev.infiltration.method.Limit;
 import static dev.infiltration.Amounts.celsius;
 import static dev.infiltration.Amounts.kg;
 import static dev.infiltration.Amounts.m;
@@ -62,14 +63,14 @@ class AlteredLimitsTest {
         return Stream.of(
                 altered(
                         "insideDiameter",
-                        x -> x.withInsideDiameter(between(mm("301"), mm("310"))),
+                        x -> x.with(Limit.INSIDE_DIAMETER, between(mm("301"), mm("310"))),
                         SI,
                         "ring.inside-diameter"),
-                altered("ringHeight", x -> x.withRingHeight(atLeast(mm("101"))), SI, "ring.height"),
-                altered("diameterResolution", x -> x.withDiameterResolution(atMost(mm("0.5"))), SI, "ring.resolution"),
-                altered("head", x -> x.withHead(between(mm("12"), mm("13"))), SI, "prewet.head"),
-                altered("head, run", x -> x.withHead(between(mm("12"), mm("13"))), SI, "run.head"),
-                altered("preWetMass", x -> x.withPreWetMass(atLeast(kg("3.61").mass())), SI, "prewet.mass"),
+                altered("ringHeight", x -> x.with(Limit.RING_HEIGHT, atLeast(mm("101"))), SI, "ring.height"),
+                altered("diameterResolution", x -> x.with(Limit.DIAMETER_RESOLUTION, atMost(mm("0.5"))), SI, "ring.resolution"),
+                altered("head", x -> x.with(Limit.HEAD, between(mm("12"), mm("13"))), SI, "prewet.head"),
+                altered("head, run", x -> x.with(Limit.HEAD, between(mm("12"), mm("13"))), SI, "run.head"),
+                altered("preWetMass", x -> x.with(Limit.PREWET_MASS, atLeast(kg("3.61").mass())), SI, "prewet.mass"),
                 altered(
                         "massSteps",
                         x -> x.withMassSteps(
@@ -85,18 +86,18 @@ class AlteredLimitsTest {
                         "run.mass"),
                 altered(
                         "massResolution",
-                        x -> x.withMassResolution(atMost(kg("0.005").mass())),
+                        x -> x.with(Limit.MASS_RESOLUTION, atMost(kg("0.005").mass())),
                         SI,
                         "visit.resolution"),
-                altered("timeResolution", x -> x.withTimeResolution(atMost(s("0.05"))), SI, "visit.resolution"),
-                altered("startDelay", x -> x.withStartDelay(atMost(s("60"))), SI, "run.start-delay"),
-                altered("repeatDelay", x -> x.withRepeatDelay(atMost(s("60"))), SI, "run.repeat-delay"),
+                altered("timeResolution", x -> x.with(Limit.TIME_RESOLUTION, atMost(s("0.05"))), SI, "visit.resolution"),
+                altered("startDelay", x -> x.with(Limit.START_DELAY, atMost(s("60"))), SI, "run.start-delay"),
+                altered("repeatDelay", x -> x.with(Limit.REPEAT_DELAY, atMost(s("60"))), SI, "run.repeat-delay"),
                 altered("runsPerDay", x -> x.withRunsPerDay(1), SI, "run.too-many"),
-                altered("dryTime", x -> x.withDryTime(atLeast(Reading.of("48", FieldUnit.HOUR))), SI, "visit.rain"),
-                altered("clearSpacing", x -> x.withClearSpacing(atLeast(m("1.2"))), nearby, "visit.spacing"),
+                altered("dryTime", x -> x.with(Limit.DRY_TIME, atLeast(Reading.of("48", FieldUnit.HOUR))), SI, "visit.rain"),
+                altered("clearSpacing", x -> x.with(Limit.CLEAR_SPACING, atLeast(m("1.2"))), nearby, "visit.spacing"),
                 altered(
                         "surfaceTemperature",
-                        x -> x.withSurfaceTemperature(atMost(celsius("30"))),
+                        x -> x.with(Limit.SURFACE_TEMPERATURE, atMost(celsius("30"))),
                         SI,
                         "visit.hot-surface"));
     }
@@ -135,7 +136,7 @@ class AlteredLimitsTest {
                                 .withPreWet(visit.tests().get(0).preWet().withStart(time("2026-06-05T07:10:00")))
                                 .withRuns(List.of()))));
         assertEquals(0, spacing(days, METHOD));
-        assertEquals(1, spacing(days, METHOD.withSpacingTime(atLeast(Reading.of("72", FieldUnit.HOUR)))));
+        assertEquals(1, spacing(days, METHOD.with(Limit.SPACING_TIME, atLeast(Reading.of("72", FieldUnit.HOUR)))));
     }
 
     private static long spacing(Season season, TestMethod method) {

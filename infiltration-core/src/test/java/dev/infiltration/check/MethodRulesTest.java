@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import dev.infiltration.method.Limit;
 import static dev.infiltration.Amounts.at;
 import static dev.infiltration.Amounts.celsius;
 import static dev.infiltration.Amounts.kg;
@@ -153,9 +154,9 @@ class MethodRulesTest {
                                 .withNotTested(LocationTest.NotTested.OTHER)))
                         .withRequestedLocations(0));
         var tall = Methods.unitPavement().withId("tall").withAliases(List.of());
-        var height = tall.ringHeight();
+        var height = tall.limit(Limit.RING_HEIGHT);
         var sixty = new Band<>(Range.atLeast(mm("60")), height.inchPound(), height.basis());
-        Checker checker = Checker.withDefaults().withMethods(Methods.builtIn().with(tall.withRingHeight(sixty)));
+        Checker checker = Checker.withDefaults().withMethods(Methods.builtIn().with(tall.with(Limit.RING_HEIGHT, sixty)));
         assertEquals(
                 List.of("ring.height DEVIATION NONE /rings/0", "test.not-tested CAUTION NONE /visits/1/tests/0"),
                 season.findings(checker));

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import dev.infiltration.method.Limit;
 import static dev.infiltration.Amounts.ft;
 import static dev.infiltration.Amounts.g;
 import static dev.infiltration.Amounts.kg;
@@ -140,13 +141,13 @@ final class PlanRows {
         String finding = "DEVIATION EITHER" + VISIT;
         Stream<Row> balances = Row.around(
                 rule,
-                METHOD.massResolution(),
+                METHOD.limit(Limit.MASS_RESOLUTION),
                 step -> SI.instrument(0, i -> i.withResolution(step)),
                 step -> INCH_POUND.instrument(0, i -> i.withResolution(step)),
                 finding);
         Stream<Row> watches = Row.around(
                 rule,
-                METHOD.timeResolution(),
+                METHOD.limit(Limit.TIME_RESOLUTION),
                 step -> SI.instrument(1, i -> i.withResolution(step)),
                 step -> INCH_POUND.instrument(1, i -> i.withResolution(step)),
                 finding);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import dev.infiltration.method.Limit;
 import static dev.infiltration.Amounts.in;
 import static dev.infiltration.Amounts.mm;
 import static dev.infiltration.Amounts.off;
@@ -65,7 +66,7 @@ final class RingRows {
         return Stream.concat(
                 Row.around(
                         rule,
-                        METHOD.insideDiameter(),
+                        METHOD.limit(Limit.INSIDE_DIAMETER),
                         d -> SI.ring(r -> r.withInsideDiameter(d)),
                         d -> INCH_POUND.ring(r -> r.withInsideDiameter(d)),
                         "DEVIATION NONE /rings/0"),
@@ -82,7 +83,7 @@ final class RingRows {
         return Stream.concat(
                 Row.around(
                         rule,
-                        METHOD.ringHeight(),
+                        METHOD.limit(Limit.RING_HEIGHT),
                         h -> SI.ring(r -> r.withHeight(h)),
                         h -> INCH_POUND.ring(r -> r.withHeight(h)),
                         finding),
@@ -113,7 +114,7 @@ final class RingRows {
         return Stream.concat(
                 Row.around(
                         rule,
-                        METHOD.diameterResolution(),
+                        METHOD.limit(Limit.DIAMETER_RESOLUTION),
                         step -> SI.instrument(2, i -> i.withResolution(step)),
                         step -> INCH_POUND.instrument(2, i -> i.withResolution(step)),
                         "DEVIATION EITHER /rings/0"),

@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.infiltration.Season;
 import dev.infiltration.method.Band;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.MassStep;
 import dev.infiltration.method.Methods;
 import dev.infiltration.method.TestMethod;
 import java.io.IOException;
-import java.lang.reflect.RecordComponent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -84,11 +84,9 @@ class RulesPageTest {
         page.append(method.verification()).append(".\n\n");
         row(page, "what", "SI", "inch-pound", "basis");
         row(page, "---", "---", "---", "---");
-        for (RecordComponent component : TestMethod.class.getRecordComponents()) {
-            if (component.getType() == Band.class) {
-                band(page, component.getName(), (Band<?>) read(component, method));
-            }
-            if (component.getName().equals("massSteps")) {
+        for (Limit<?> limit : Limit.all()) {
+            band(page, limit.key(), method.limit(limit));
+            if (limit == Limit.PREWET_MASS) {
                 method.massSteps().forEach(step -> step(page, step));
             }
         }
@@ -104,14 +102,6 @@ class RulesPageTest {
                 method.locationCount().si().toString(),
                 method.locationCount().inchPound().toString(),
                 method.locationCount().basis().toString());
-    }
-
-    private static Object read(RecordComponent component, TestMethod method) {
-        try {
-            return component.getAccessor().invoke(method);
-        } catch (ReflectiveOperationException broken) {
-            throw new LinkageError("cannot read " + component, broken);
-        }
     }
 
     private static void step(StringBuilder page, MassStep step) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import dev.infiltration.method.Limit;
 import static dev.infiltration.Amounts.at;
 import static dev.infiltration.Amounts.kg;
 import static dev.infiltration.Amounts.lb;
@@ -129,7 +130,7 @@ final class RunRows {
         return Stream.concat(
                 Row.around(
                         rule,
-                        METHOD.pourTolerance(),
+                        METHOD.limit(Limit.POUR_TOLERANCE),
                         off -> first(r -> r.withPours(List.of(poured("18", off)))),
                         off -> INCH_POUND.run(0, 0, r -> r.withPours(List.of(poured("40", off)))),
                         "DEVIATION EITHER" + RUN),
@@ -155,7 +156,7 @@ final class RunRows {
         return Stream.concat(
                 Row.around(
                         rule,
-                        METHOD.head(),
+                        METHOD.limit(Limit.HEAD),
                         h -> first(r -> r.withHead(level(h))),
                         h -> INCH_POUND.run(0, 0, r -> r.withHead(level(h))),
                         finding),

@@ -5,6 +5,7 @@ package dev.infiltration.check;
 import dev.infiltration.Season;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.Position;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.Band;
 import dev.infiltration.method.Basis;
 import dev.infiltration.method.Methods;
@@ -102,7 +103,7 @@ public final class SpacingChecks {
         TestMethod method = Methods.unitPavement()
                 .withId("spaced")
                 .withAliases(List.of())
-                .withClearSpacing(Band.inBoth(Range.atLeast(clear), Basis.commonPractice()));
+                .with(Limit.CLEAR_SPACING, Band.inBoth(Range.atLeast(clear), Basis.commonPractice()));
         Checker checker = Checker.withDefaults().withMethods(Methods.builtIn().with(method));
         return season.findings(checker).stream().anyMatch(finding -> finding.startsWith("visit.spacing DEVIATION"));
     }

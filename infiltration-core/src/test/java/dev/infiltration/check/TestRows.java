@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import dev.infiltration.method.Limit;
 import static dev.infiltration.Amounts.kg;
 import static dev.infiltration.Amounts.off;
 import static dev.infiltration.Amounts.percent;
@@ -102,7 +103,7 @@ final class TestRows {
         return Stream.concat(
                 Row.around(
                         rule,
-                        METHOD.preWetMass(),
+                        METHOD.limit(Limit.PREWET_MASS),
                         m -> SI.preWet(0, p -> p.withWater(WaterReading.weighed(m))),
                         m -> INCH_POUND.preWet(0, p -> p.withWater(WaterReading.weighed(m))),
                         finding),
@@ -117,7 +118,7 @@ final class TestRows {
         return Stream.of(
                         Row.around(
                                 rule,
-                                METHOD.head(),
+                                METHOD.limit(Limit.HEAD),
                                 h -> SI.preWet(0, p -> p.withHead(levels(h))),
                                 h -> INCH_POUND.preWet(0, p -> p.withHead(levels(h))),
                                 finding),
@@ -199,8 +200,8 @@ final class TestRows {
     /** The slope at which the ring's upper edge has just the highest head allowed. */
     private static Stream<Row> slope() {
         String rule = "run.slope-uncovered";
-        Reading<Dimensionless> si = steepest(METHOD.head().si().highest(), "300", FieldUnit.MILLIMETRE);
-        Reading<Dimensionless> inchPound = steepest(METHOD.head().inchPound().highest(), "12", FieldUnit.INCH);
+        Reading<Dimensionless> si = steepest(METHOD.limit(Limit.HEAD).si().highest(), "300", FieldUnit.MILLIMETRE);
+        Reading<Dimensionless> inchPound = steepest(METHOD.limit(Limit.HEAD).inchPound().highest(), "12", FieldUnit.INCH);
         String finding = "CAUTION LOWERS" + TEST;
         return Stream.of(
                 bound(rule, si.toString(), SI.location(0, l -> l.withSlope(si))),

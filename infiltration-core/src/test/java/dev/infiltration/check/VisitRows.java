@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import dev.infiltration.method.Limit;
 import static dev.infiltration.Amounts.at;
 import static dev.infiltration.Amounts.celsius;
 import static dev.infiltration.Amounts.fahrenheit;
@@ -196,7 +197,7 @@ final class VisitRows {
         return Stream.concat(
                 Row.around(
                         rule,
-                        METHOD.surfaceTemperature(),
+                        METHOD.limit(Limit.SURFACE_TEMPERATURE),
                         t -> SI.test(0, test -> test.withSurfaceTemperature(t)),
                         t -> INCH_POUND.test(0, test -> test.withSurfaceTemperature(t)),
                         "CAUTION RAISES /visits/0/tests/0"),

@@ -2,9 +2,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.exchange;
 
+import dev.infiltration.method.Band;
+import dev.infiltration.method.Limit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.exchange.MethodJson.ReadMethod;
@@ -18,7 +21,9 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,10 +66,43 @@ class MethodJsonTest {
         TestMethod method = read.method().orElseThrow(() -> new AssertionError(read.problems()));
         assertEquals(3, method.runsPerDay());
         assertTrue(method.massSteps().get(0).isFor(Reading.of("14.9", FieldUnit.SECOND)));
-        assertEquals(Methods.perviousConcrete().head(), method.head());
+        assertEquals(Methods.perviousConcrete().limit(Limit.HEAD), method.limit(Limit.HEAD));
         assertEquals(
                 "three-a-day",
                 Methods.builtIn().with(method).find("xy 12").orElseThrow().id());
+    }
+
+    @Test
+    void nullMeansNoLimitAndAnAbsentLimitIsInherited() throws IOException {
+        TestMethod method = variant("\"id\": \"free\", \"aliases\": [], \"repeatDelay\": null");
+        assertTrue(method.limit(Limit.REPEAT_DELAY).isUnlimited());
+        assertTrue(method.limit(Limit.REPEAT_DELAY).holds(Reading.of("3", FieldUnit.HOUR)));
+        assertEquals(Methods.unitPavement().limit(Limit.HEAD), method.limit(Limit.HEAD));
+        StringWriter text = new StringWriter();
+        MethodJson.write(method, text);
+        assertTrue(text.toString().contains("\"repeatDelay\": null"), text::toString);
+        assertEquals(method, read(text.toString()).method().orElseThrow());
+    }
+
+    @Test
+    void limitOfAnotherKindOfQuantityIsRefused() {
+        Map<Limit<?>, Band<?>> limits = new HashMap<>(Methods.unitPavement().limits());
+        limits.put(Limit.HEAD, Methods.unitPavement().limit(Limit.DRY_TIME));
+        TestMethod base = Methods.unitPavement();
+        IllegalArgumentException refused = assertThrows(
+                IllegalArgumentException.class,
+                () -> new TestMethod(
+                        "x",
+                        List.of(),
+                        "x",
+                        null,
+                        base.surfaceTypes(),
+                        limits,
+                        base.massSteps(),
+                        2,
+                        base.locationCount(),
+                        List.of()));
+        assertTrue(refused.getMessage().contains("head: expected length, got 24 h"), refused::getMessage);
     }
 
     @Test
@@ -174,7 +212,7 @@ class MethodJsonTest {
         assertNull(variant("\"runsPerDay\": 9").verified());
         assertEquals("MV", variant("\"runsPerDay\": 9, " + VERIFIED).verified().by());
         assertNull(verifiedBase().withRunsPerDay(9).verified());
-        assertNull(verifiedBase().withHead(Methods.unitPavement().head()).verified());
+        assertNull(verifiedBase().with(Limit.HEAD, Methods.unitPavement().limit(Limit.HEAD)).verified());
         assertNotNull(verifiedBase()
                 .withId("x")
                 .withAliases(List.of())

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
+import dev.infiltration.method.Limit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -94,7 +95,7 @@ class DryWindowTest {
     @Test
     void methodWithoutDryTimeAsksForNone() {
         Range<Time> none = new Range<>(null, null);
-        TestMethod any = METHOD.withDryTime(Band.inBoth(none, Basis.commonPractice()));
+        TestMethod any = METHOD.with(Limit.DRY_TIME, Band.inBoth(none, Basis.commonPractice()));
         RainRecord rain = new RainRecord(at(0), at(48), List.of(fall(0, 1, "4")));
         assertEquals(window(1, 45), DryWindow.first(rain, any, VISIT, at(0)));
     }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.report;
 
+import dev.infiltration.method.Limit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -76,7 +77,7 @@ class FieldFormTest {
         assertTrue(table.text().contains("Prewetting 3.55 to 3.65 kg; 7.9 to 8.1 lb"), table.text());
         assertTrue(table.text().contains("prewetting below 30 s: 17.95 to 18.05 kg; 39.90 to 40.10 lb"), table.text());
         TestMethod other = Methods.unitPavement()
-                .withPreWetMass(Band.inBoth(
+                .with(Limit.PREWET_MASS, Band.inBoth(
                         Range.around(Reading.of("5.00", FieldUnit.KILOGRAM), "0.10"), Basis.commonPractice()));
         assertTrue(pourings(FieldForm.of(other)).text().contains("Prewetting 4.90 to 5.10 kg"));
     }
@@ -137,7 +138,7 @@ class FieldFormTest {
         List<List<String>> rows = Pages.rows(spot);
         assertTrue(
                 rows.contains(List.of(
-                        "Ring no., height", Methods.unitPavement().ringHeight().toString(), "")),
+                        "Ring no., height", Methods.unitPavement().limit(Limit.RING_HEIGHT).toString(), "")),
                 rows.toString());
         assertTrue(
                 rows.stream()
