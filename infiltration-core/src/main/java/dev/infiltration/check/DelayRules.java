@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
-import dev.infiltration.method.Limit;
 import dev.infiltration.method.Band;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
@@ -19,12 +19,24 @@ final class DelayRules {
     static void judge(PouringAt run, TestMethod method, Findings findings) {
         PouringAt preWet = run.test().countingPreWet();
         if (preWet != null && run.test().runsInOrder().get(0) == run) {
-            judge(run, preWet, method.limit(Limit.START_DELAY), Entry.RUN_START_DELAY, Entry.RUN_START_DELAY_UNSHOWN, findings);
+            judge(
+                    run,
+                    preWet,
+                    method.limit(Limit.START_DELAY),
+                    Entry.RUN_START_DELAY,
+                    Entry.RUN_START_DELAY_UNSHOWN,
+                    findings);
             return;
         }
         PouringAt before = run.before().run();
         if (before != null) {
-            judge(run, before, method.limit(Limit.REPEAT_DELAY), Entry.RUN_REPEAT_DELAY, Entry.RUN_REPEAT_DELAY_UNSHOWN, findings);
+            judge(
+                    run,
+                    before,
+                    method.limit(Limit.REPEAT_DELAY),
+                    Entry.RUN_REPEAT_DELAY,
+                    Entry.RUN_REPEAT_DELAY_UNSHOWN,
+                    findings);
         }
     }
 

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
-import dev.infiltration.method.Limit;
 import dev.infiltration.field.Event;
 import dev.infiltration.field.Head;
 import dev.infiltration.field.Place;
@@ -10,6 +9,7 @@ import dev.infiltration.field.Pour;
 import dev.infiltration.field.Pouring;
 import dev.infiltration.field.WaterReading;
 import dev.infiltration.method.Band;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.MassStep;
 import dev.infiltration.method.Range;
 import dev.infiltration.method.TestMethod;

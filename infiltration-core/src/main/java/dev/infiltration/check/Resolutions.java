@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
-import dev.infiltration.method.Limit;
 import dev.infiltration.field.Instrument;
 import dev.infiltration.field.Pour;
 import dev.infiltration.field.Pouring;
 import dev.infiltration.field.WaterReading;
 import dev.infiltration.method.Band;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
@@ -110,7 +110,13 @@ final class Resolutions {
     private void judge(Reading<Time> elapsed, String subject) {
         @Nullable Reading<Time> known = elapsed.statedResolution().orElse(watch);
         Reading<Time> step = known == null ? elapsed.lastDigit() : known;
-        report(method.limit(Limit.TIME_RESOLUTION), step, step.unit().system(), known != null, "elapsed " + elapsed, subject);
+        report(
+                method.limit(Limit.TIME_RESOLUTION),
+                step,
+                step.unit().system(),
+                known != null,
+                "elapsed " + elapsed,
+                subject);
     }
 
     private <Q extends Quantity<Q>> void report(

@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
-import dev.infiltration.method.Limit;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Ring;
 import dev.infiltration.method.Band;
 import dev.infiltration.method.Basis;
+import dev.infiltration.method.Limit;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import java.math.BigDecimal;
@@ -79,12 +79,7 @@ final class RingRules {
     }
 
     private void judge(
-            Entry entry,
-            Limit<Length> limit,
-            Reading<Length> reading,
-            Ring ring,
-            Place where,
-            Set<VisitAt> users) {
+            Entry entry, Limit<Length> limit, Reading<Length> reading, Ring ring, Place where, Set<VisitAt> users) {
         Set<Band<Length>> broken = bands(users, limit).stream()
                 .filter(band -> !band.holds(reading))
                 .collect(Collectors.toCollection(LinkedHashSet::new));

@@ -2,13 +2,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
-import dev.infiltration.method.Limit;
 import dev.infiltration.check.Grid.Point;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Position;
 import dev.infiltration.field.Ring;
 import dev.infiltration.method.Band;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.Range;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.FieldUnit;

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
-import dev.infiltration.method.Limit;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Ring;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.Range;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.FieldUnit;
@@ -39,7 +39,12 @@ final class TestRules {
     static void hotSurface(TestAt at, TestMethod method, Findings findings) {
         Reading<Temperature> temperature = at.test().surfaceTemperature();
         if (temperature != null) {
-            findings.judge(Entry.VISIT_HOT_SURFACE, method.limit(Limit.SURFACE_TEMPERATURE), temperature, at.place(), at.subject());
+            findings.judge(
+                    Entry.VISIT_HOT_SURFACE,
+                    method.limit(Limit.SURFACE_TEMPERATURE),
+                    temperature,
+                    at.place(),
+                    at.subject());
         }
     }
 

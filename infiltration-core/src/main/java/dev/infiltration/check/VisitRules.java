@@ -2,13 +2,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
-import dev.infiltration.method.Limit;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.Event;
 import dev.infiltration.field.Pouring;
 import dev.infiltration.field.Ring;
 import dev.infiltration.field.WaterReading;
 import dev.infiltration.field.Weather;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.Range;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.FieldUnit;

@@ -36,7 +36,8 @@ final class LimitMembers {
     static Map<String, ValueReader> readers() {
         Map<String, ValueReader> readers = new LinkedHashMap<>();
         for (Limit<?> limit : Limit.all()) {
-            readers.put(limit.key(), RecordReader.of(Band.class, Map.of(Band.class.getTypeParameters()[0], limit.kind())));
+            readers.put(
+                    limit.key(), RecordReader.of(Band.class, Map.of(Band.class.getTypeParameters()[0], limit.kind())));
         }
         return readers;
     }

@@ -3,12 +3,12 @@
 
 package dev.infiltration.exchange;
 
+import dev.infiltration.method.Band;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.lang.reflect.TypeVariable;
-import dev.infiltration.method.Band;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -94,9 +94,14 @@ final class RecordReader<R> implements ValueReader {
         for (int index = 0; index < components.length; index++) {
             RecordComponent component = components[index];
             if (LimitMembers.isIn(component)) {
-                LimitMembers.readers().forEach((key, reader) -> members.put(
-                        key,
-                        new Member(components.length + LimitMembers.position(key), reader, null, Band.unlimited())));
+                LimitMembers.readers()
+                        .forEach((key, reader) -> members.put(
+                                key,
+                                new Member(
+                                        components.length + LimitMembers.position(key),
+                                        reader,
+                                        null,
+                                        Band.unlimited())));
             } else {
                 ValueReader reader = Readers.of(component.getGenericType(), component.getName(), arguments);
                 members.put(component.getName(), new Member(index, reader, absent(component.getType())));

@@ -88,7 +88,8 @@ public final class Methods {
     /** {@return the longest time, in seconds, for which any method asks for a clear distance between locations} */
     public BigDecimal longestSpacingTime() {
         return known.stream()
-                .map(method -> method.limit(Limit.SPACING_TIME).in(UnitSystem.NEITHER).lowest())
+                .map(method ->
+                        method.limit(Limit.SPACING_TIME).in(UnitSystem.NEITHER).lowest())
                 .filter(Objects::nonNull)
                 .map(time -> time.exactIn(FieldUnit.SECOND))
                 .max(Comparator.naturalOrder())

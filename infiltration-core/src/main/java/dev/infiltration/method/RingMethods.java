@@ -45,7 +45,8 @@ final class RingMethods {
             new Limits()
                     .and(
                             Limit.INSIDE_DIAMETER,
-                            new Band<>(Range.around(mm("300"), "10"), Range.around(inches("12.0"), "0.5"), memory("6.1")))
+                            new Band<>(
+                                    Range.around(mm("300"), "10"), Range.around(inches("12.0"), "0.5"), memory("6.1")))
                     .and(
                             Limit.RING_HEIGHT,
                             new Band<>(Range.atLeast(mm("50")), Range.atLeast(inches("2.0")), memory("6.1")))

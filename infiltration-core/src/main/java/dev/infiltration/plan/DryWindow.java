@@ -50,7 +50,9 @@ public record DryWindow(Instant firstStart, Instant lastStart) {
 
     /** {@return the time since the last rain that a method asks for} */
     static Duration dryTime(TestMethod method) {
-        @Nullable Reading<Time> least = method.limit(Limit.DRY_TIME).in(UnitSystem.NEITHER).lowest();
+        @Nullable
+        Reading<Time> least =
+                method.limit(Limit.DRY_TIME).in(UnitSystem.NEITHER).lowest();
         return least == null ? Duration.ZERO : Duration.ofMillis((long) Math.ceil(1000 * least.in(FieldUnit.SECOND)));
     }
 

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
-import dev.infiltration.method.Limit;
 import dev.infiltration.check.Checker;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.FieldBook;
@@ -12,6 +11,7 @@ import dev.infiltration.field.PreWet;
 import dev.infiltration.field.Ring;
 import dev.infiltration.field.Site;
 import dev.infiltration.field.Visit;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.Methods;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.FieldUnit;
@@ -81,7 +81,8 @@ record Nearness(TestMethod method, ZoneId zone, @Nullable Ring ring) {
 
     private Duration spacingTime() {
         @Nullable
-        Reading<Time> least = method.limit(Limit.SPACING_TIME).in(UnitSystem.NEITHER).lowest();
+        Reading<Time> least =
+                method.limit(Limit.SPACING_TIME).in(UnitSystem.NEITHER).lowest();
         return least == null ? Duration.ZERO : Duration.ofSeconds((long) Math.ceil(least.in(FieldUnit.SECOND)));
     }
 }

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
-import dev.infiltration.method.Limit;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.Surface;
+import dev.infiltration.method.Limit;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;

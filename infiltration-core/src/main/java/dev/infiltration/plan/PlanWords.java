@@ -2,13 +2,17 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
-import dev.infiltration.method.Limit;
 import dev.infiltration.field.Surface;
+import dev.infiltration.method.Band;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.Range;
 import dev.infiltration.method.TestMethod;
+import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
 /** What a plan says in words, its numbers taken from the method. All of it common practice unless the method says more. */
@@ -44,49 +48,69 @@ final class PlanWords {
     static List<String> equipment(VisitPlan plan) {
         TestMethod method = plan.method();
         UnitSystem system = plan.system();
-        List<String> items = new ArrayList<>(List.of(
-                "ring, inside diameter " + method.limit(Limit.INSIDE_DIAMETER).in(system) + ", height "
-                        + method.limit(Limit.RING_HEIGHT).in(system) + ", head marked at "
-                        + method.limit(Limit.HEAD).in(system),
-                "tape read to " + step(method.limit(Limit.DIAMETER_RESOLUTION).in(system)),
-                "balance read to " + step(method.limit(Limit.MASS_RESOLUTION).in(system)),
-                "stopwatch read to " + step(method.limit(Limit.TIME_RESOLUTION).in(system)),
-                "potable water, "
-                        + plan.waterInAll().map(Object::toString).orElse(plan.waterPerLocation() + " a location"),
-                "vessels for " + plan.waterPerLocation() + ", two to a run",
-                "sealing compound, broom, chalk, thermometer, camera, field form"));
+        List<String> items = new ArrayList<>(List.of("ring"
+                + phrase(", inside diameter ", method.limit(Limit.INSIDE_DIAMETER), system)
+                + phrase(", height ", method.limit(Limit.RING_HEIGHT), system)
+                + phrase(", head marked at ", method.limit(Limit.HEAD), system)));
+        items.add("tape" + readTo(method.limit(Limit.DIAMETER_RESOLUTION), system));
+        items.add("balance" + readTo(method.limit(Limit.MASS_RESOLUTION), system));
+        items.add("stopwatch" + readTo(method.limit(Limit.TIME_RESOLUTION), system));
+        items.add("potable water, "
+                + plan.waterInAll().map(Object::toString).orElse(plan.waterPerLocation() + " a location"));
+        items.add("vessels for " + plan.waterPerLocation() + ", two for each run");
+        items.add("sealing compound, broom, chalk, thermometer, camera, field form");
         if (isJointed(plan.surface())) {
             items.add("joint filling of the kind and grading that the pavement has, never sand in its place");
         }
         return List.copyOf(items);
     }
 
-    private static String step(Range<?> resolution) {
-        return String.valueOf(resolution.highest());
+    /** {@return words and the range of a limit; nothing where the method sets no limit} */
+    private static String phrase(String words, Band<?> band, UnitSystem system) {
+        Range<?> range = band.in(system);
+        return range.isUnlimited() ? "" : words + range;
+    }
+
+    private static String readTo(Band<?> resolution, UnitSystem system) {
+        @Nullable Reading<?> step = resolution.in(system).highest();
+        return step == null ? "" : " read to " + step;
     }
 
     static List<String> steps(VisitPlan plan) {
         TestMethod method = plan.method();
         UnitSystem system = plan.system();
-        List<String> steps = new ArrayList<>(List.of(
-                "See that no water stands, and that the last rain ended " + method.limit(Limit.DRY_TIME) + " ago.",
-                "Place the ring " + method.limit(Limit.CLEAR_SPACING).in(system) + " clear of any location tested within "
-                        + method.limit(Limit.SPACING_TIME).in(system).lowest() + "; broom off loose material."));
+        List<String> steps = new ArrayList<>();
+        Band<Time> dry = method.limit(Limit.DRY_TIME);
+        steps.add("Make sure that no water stands on the surface"
+                + (dry.isUnlimited() ? "" : " and that the last rain ended " + dry + " ago") + ".");
+        steps.add(spacing(method, system) + "Broom off loose material.");
         steps.add(
                 isJointed(plan.surface())
-                        ? "Move the ring until units and joints in it stand for the pattern; seal it, and the joints that "
-                                + "cross its wall."
+                        ? "Move the ring until the open joint area inside it is representative of the pattern; seal the ring "
+                                + "and the joints that cross its wall."
                         : "Seal the ring to the surface.");
-        steps.add("Prewet with " + method.limit(Limit.PREWET_MASS).in(system) + " at a head of "
-                + method.limit(Limit.HEAD).in(system) + "; time it from first water to no free water.");
+        steps.add("Prewet" + phrase(" with ", method.limit(Limit.PREWET_MASS), system)
+                + phrase(" at a head of ", method.limit(Limit.HEAD), system)
+                + "; time it from first water to no free water.");
         method.massSteps()
                 .forEach(step -> steps.add(run(step.below(), step.mass().in(system))));
-        steps.add("Start the run " + method.limit(Limit.START_DELAY).in(system) + " after the prewetting ended, at the same head.");
-        steps.add("A repeat that starts " + method.limit(Limit.REPEAT_DELAY).in(system) + " after the run before it ended needs no "
-                + "prewetting; at most " + method.runsPerDay() + " runs at a location and day.");
+        steps.add("Start the run" + phrase(" ", method.limit(Limit.START_DELAY), system)
+                + " after the prewetting ended, at the same head.");
+        steps.add("A repeat that starts" + phrase(" ", method.limit(Limit.REPEAT_DELAY), system)
+                + " after the end of the run before it needs no prewetting; at most " + method.runsPerDay()
+                + " runs at a location on a day.");
         steps.add("Take the ring off; remove all of the sealing compound, which clogs the pavement"
                 + (isJointed(plan.surface()) ? "; refill the joints" : "") + "; write down what is missing.");
         return List.copyOf(steps);
+    }
+
+    private static String spacing(TestMethod method, UnitSystem system) {
+        Range<Length> clear = method.limit(Limit.CLEAR_SPACING).in(system);
+        @Nullable
+        Reading<Time> within = method.limit(Limit.SPACING_TIME).in(system).lowest();
+        return clear.isUnlimited() || within == null
+                ? "Place the ring. "
+                : "Place the ring " + clear + " clear of any location tested within " + within + ". ";
     }
 
     private static String run(@Nullable Object below, Range<?> mass) {

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
-import dev.infiltration.method.Limit;
 import dev.infiltration.method.Band;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.MassStep;
 import dev.infiltration.method.Range;
 import dev.infiltration.method.TestMethod;
@@ -44,7 +44,8 @@ public record SpotPlan(
     private static final double MINUTES_PER_HOUR = 60;
 
     static SpotPlan of(TestMethod method, UnitSystem system, Reading<Length> diameter, InfiltrationRate rate) {
-        Reading<Mass> preWet = middle(method.limit(Limit.PREWET_MASS).in(system));
+        Range<Mass> asked = method.limit(Limit.PREWET_MASS).in(system);
+        Reading<Mass> preWet = asked.isUnlimited() ? Reading.of("0", FieldUnit.KILOGRAM) : middle(asked);
         Duration preWetTime = time(preWet, diameter, rate);
         Reading<Mass> run = middle(massFor(method, preWetTime).in(system));
         double metres = diameter.in(FieldUnit.METRE);

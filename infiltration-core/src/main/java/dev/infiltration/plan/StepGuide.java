@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
-import dev.infiltration.method.Limit;
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Pouring;
@@ -11,6 +10,7 @@ import dev.infiltration.field.TestRun;
 import dev.infiltration.field.Visit;
 import dev.infiltration.field.Weather;
 import dev.infiltration.method.Band;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.Range;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.plan.NextStep.Done;

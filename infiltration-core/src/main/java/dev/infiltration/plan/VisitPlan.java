@@ -2,9 +2,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
-import dev.infiltration.method.Limit;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.Surface;
+import dev.infiltration.method.Limit;
+import dev.infiltration.method.Range;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
@@ -312,9 +313,17 @@ public final class VisitPlan {
         return choices.runs();
     }
 
-    /** {@return the inside diameter that is planned with} */
+    /**
+     * {@return the inside diameter that the plan uses}
+     *
+     * @throws IllegalArgumentException if neither the method nor {@link #withRing} gives one
+     */
     public Reading<Length> ring() {
-        return choices.ring() == null ? SpotPlan.middle(method.limit(Limit.INSIDE_DIAMETER).in(system())) : choices.ring();
+        Range<Length> nominal = method.limit(Limit.INSIDE_DIAMETER).in(system());
+        if (choices.ring() == null && nominal.isUnlimited()) {
+            throw new IllegalArgumentException("ring: the method sets no inside diameter; state the ring");
+        }
+        return choices.ring() == null ? SpotPlan.middle(nominal) : choices.ring();
     }
 
     /** {@return the joints in the ring; empty where the surface's joints are not recorded, or too many for a ring} */

@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.rate;
 
-import dev.infiltration.method.Limit;
 import dev.infiltration.field.Instrument;
 import dev.infiltration.field.Instrument.Kind;
 import dev.infiltration.field.Pouring;
 import dev.infiltration.field.Ring;
 import dev.infiltration.method.Basis;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
@@ -154,12 +154,12 @@ public record Instruments(List<Instrument> named, @Nullable TestMethod method) {
         }
         String whose = untold.map(balance -> "balance " + balance.id()).orElse("balance not named");
         return Stream.of(UnitSystem.SI, UnitSystem.INCH_POUND)
-                .flatMap(system ->
-                        Stream.ofNullable(method.limit(Limit.MASS_RESOLUTION).in(system).highest()))
+                .flatMap(system -> Stream.ofNullable(
+                        method.limit(Limit.MASS_RESOLUTION).in(system).highest()))
                 .filter(Reading::isPositive)
                 .max(Reading::compareAmount)
-                .map(amount ->
-                        new Stated<>(amount, whose, method.limit(Limit.MASS_RESOLUTION).basis()))
+                .map(amount -> new Stated<>(
+                        amount, whose, method.limit(Limit.MASS_RESOLUTION).basis()))
                 .orElse(null);
     }
 

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.report;
 
-import dev.infiltration.method.Limit;
 import dev.infiltration.field.Head;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Pouring;
@@ -10,6 +9,7 @@ import dev.infiltration.field.Surface;
 import dev.infiltration.field.Visit;
 import dev.infiltration.field.Word;
 import dev.infiltration.method.Band;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.MassStep;
 import dev.infiltration.method.ReportItem;
 import dev.infiltration.method.TestMethod;
@@ -84,7 +84,10 @@ final class FormLines {
     static List<Line> before(TestMethod method) {
         return List.of(
                 new Line("Locations", count(method), ""),
-                new Line("Last rain ended, its depth", method.limit(Limit.DRY_TIME).toString() + " before", ""),
+                new Line(
+                        "Last rain ended, its depth",
+                        method.limit(Limit.DRY_TIME).toString() + " before",
+                        ""),
                 new Line("Standing water", "none", YES_NO),
                 new Line("Surface swept", "yes", YES_NO),
                 new Line("Potable water", "yes", YES_NO),
@@ -110,7 +113,10 @@ final class FormLines {
                 new Line("Ring no., height", method.limit(Limit.RING_HEIGHT).toString(), ""),
                 new Line("Ring, inside diameters", diameters(method), ""),
                 Line.of("Slope"),
-                new Line("Clear distance to other spots", method.limit(Limit.CLEAR_SPACING).toString(), ""),
+                new Line(
+                        "Clear distance to other spots",
+                        method.limit(Limit.CLEAR_SPACING).toString(),
+                        ""),
                 new Line(
                         "Surface, water temperature",
                         method.limit(Limit.SURFACE_TEMPERATURE).toString(),
@@ -143,8 +149,8 @@ final class FormLines {
     }
 
     private static String starts(TestMethod method) {
-        return "Run " + method.limit(Limit.START_DELAY) + " after the prewetting; repeat " + method.limit(Limit.REPEAT_DELAY)
-                + " after the run";
+        return "Run " + method.limit(Limit.START_DELAY) + " after the prewetting; repeat "
+                + method.limit(Limit.REPEAT_DELAY) + " after the run";
     }
 
     private static String water(TestMethod method) {

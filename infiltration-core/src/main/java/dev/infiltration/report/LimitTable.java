@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.report;
 
-import dev.infiltration.method.Limit;
 import dev.infiltration.method.Band;
 import dev.infiltration.method.Basis;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.LocationCount;
 import dev.infiltration.method.MassStep;
 import dev.infiltration.method.TestMethod;

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
-import dev.infiltration.method.Limit;
 import static dev.infiltration.Amounts.celsius;
 import static dev.infiltration.Amounts.kg;
 import static dev.infiltration.Amounts.m;
@@ -14,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import dev.infiltration.Season;
 import dev.infiltration.method.Band;
 import dev.infiltration.method.Basis;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.MassStep;
 import dev.infiltration.method.Methods;
 import dev.infiltration.method.Range;
@@ -67,10 +67,18 @@ class AlteredLimitsTest {
                         SI,
                         "ring.inside-diameter"),
                 altered("ringHeight", x -> x.with(Limit.RING_HEIGHT, atLeast(mm("101"))), SI, "ring.height"),
-                altered("diameterResolution", x -> x.with(Limit.DIAMETER_RESOLUTION, atMost(mm("0.5"))), SI, "ring.resolution"),
+                altered(
+                        "diameterResolution",
+                        x -> x.with(Limit.DIAMETER_RESOLUTION, atMost(mm("0.5"))),
+                        SI,
+                        "ring.resolution"),
                 altered("head", x -> x.with(Limit.HEAD, between(mm("12"), mm("13"))), SI, "prewet.head"),
                 altered("head, run", x -> x.with(Limit.HEAD, between(mm("12"), mm("13"))), SI, "run.head"),
-                altered("preWetMass", x -> x.with(Limit.PREWET_MASS, atLeast(kg("3.61").mass())), SI, "prewet.mass"),
+                altered(
+                        "preWetMass",
+                        x -> x.with(Limit.PREWET_MASS, atLeast(kg("3.61").mass())),
+                        SI,
+                        "prewet.mass"),
                 altered(
                         "massSteps",
                         x -> x.withMassSteps(
@@ -89,11 +97,19 @@ class AlteredLimitsTest {
                         x -> x.with(Limit.MASS_RESOLUTION, atMost(kg("0.005").mass())),
                         SI,
                         "visit.resolution"),
-                altered("timeResolution", x -> x.with(Limit.TIME_RESOLUTION, atMost(s("0.05"))), SI, "visit.resolution"),
+                altered(
+                        "timeResolution",
+                        x -> x.with(Limit.TIME_RESOLUTION, atMost(s("0.05"))),
+                        SI,
+                        "visit.resolution"),
                 altered("startDelay", x -> x.with(Limit.START_DELAY, atMost(s("60"))), SI, "run.start-delay"),
                 altered("repeatDelay", x -> x.with(Limit.REPEAT_DELAY, atMost(s("60"))), SI, "run.repeat-delay"),
                 altered("runsPerDay", x -> x.withRunsPerDay(1), SI, "run.too-many"),
-                altered("dryTime", x -> x.with(Limit.DRY_TIME, atLeast(Reading.of("48", FieldUnit.HOUR))), SI, "visit.rain"),
+                altered(
+                        "dryTime",
+                        x -> x.with(Limit.DRY_TIME, atLeast(Reading.of("48", FieldUnit.HOUR))),
+                        SI,
+                        "visit.rain"),
                 altered("clearSpacing", x -> x.with(Limit.CLEAR_SPACING, atLeast(m("1.2"))), nearby, "visit.spacing"),
                 altered(
                         "surfaceTemperature",

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
-import dev.infiltration.method.Limit;
 import static dev.infiltration.Amounts.at;
 import static dev.infiltration.Amounts.celsius;
 import static dev.infiltration.Amounts.kg;
@@ -23,6 +22,7 @@ import dev.infiltration.field.Ring;
 import dev.infiltration.field.Surface;
 import dev.infiltration.field.Weather;
 import dev.infiltration.method.Band;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.Methods;
 import dev.infiltration.method.Range;
 import java.util.Comparator;
@@ -156,7 +156,8 @@ class MethodRulesTest {
         var tall = Methods.unitPavement().withId("tall").withAliases(List.of());
         var height = tall.limit(Limit.RING_HEIGHT);
         var sixty = new Band<>(Range.atLeast(mm("60")), height.inchPound(), height.basis());
-        Checker checker = Checker.withDefaults().withMethods(Methods.builtIn().with(tall.with(Limit.RING_HEIGHT, sixty)));
+        Checker checker =
+                Checker.withDefaults().withMethods(Methods.builtIn().with(tall.with(Limit.RING_HEIGHT, sixty)));
         assertEquals(
                 List.of("ring.height DEVIATION NONE /rings/0", "test.not-tested CAUTION NONE /visits/1/tests/0"),
                 season.findings(checker));

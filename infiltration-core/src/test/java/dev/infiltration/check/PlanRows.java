@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
-import dev.infiltration.method.Limit;
 import static dev.infiltration.Amounts.ft;
 import static dev.infiltration.Amounts.g;
 import static dev.infiltration.Amounts.kg;
@@ -18,6 +17,7 @@ import static dev.infiltration.check.Row.broken;
 import dev.infiltration.Season;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Visit;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.LocationCount;
 import dev.infiltration.method.Methods;
 import dev.infiltration.method.TestMethod;

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
-import dev.infiltration.method.Limit;
 import static dev.infiltration.Amounts.in;
 import static dev.infiltration.Amounts.mm;
 import static dev.infiltration.Amounts.off;
@@ -11,6 +10,7 @@ import static dev.infiltration.check.Row.bound;
 import static dev.infiltration.check.Row.broken;
 
 import dev.infiltration.Season;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.Methods;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.Reading;

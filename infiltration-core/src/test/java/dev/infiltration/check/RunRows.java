@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
-import dev.infiltration.method.Limit;
 import static dev.infiltration.Amounts.at;
 import static dev.infiltration.Amounts.kg;
 import static dev.infiltration.Amounts.lb;
@@ -20,6 +19,7 @@ import dev.infiltration.field.Pour;
 import dev.infiltration.field.Pouring.End;
 import dev.infiltration.field.TestRun;
 import dev.infiltration.field.WaterReading;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.Methods;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.Reading;

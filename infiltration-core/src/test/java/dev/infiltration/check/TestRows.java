@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
-import dev.infiltration.method.Limit;
 import static dev.infiltration.Amounts.kg;
 import static dev.infiltration.Amounts.off;
 import static dev.infiltration.Amounts.percent;
@@ -16,6 +15,7 @@ import dev.infiltration.field.Head;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Pouring.End;
 import dev.infiltration.field.WaterReading;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.Methods;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.units.FieldUnit;
@@ -201,7 +201,8 @@ final class TestRows {
     private static Stream<Row> slope() {
         String rule = "run.slope-uncovered";
         Reading<Dimensionless> si = steepest(METHOD.limit(Limit.HEAD).si().highest(), "300", FieldUnit.MILLIMETRE);
-        Reading<Dimensionless> inchPound = steepest(METHOD.limit(Limit.HEAD).inchPound().highest(), "12", FieldUnit.INCH);
+        Reading<Dimensionless> inchPound =
+                steepest(METHOD.limit(Limit.HEAD).inchPound().highest(), "12", FieldUnit.INCH);
         String finding = "CAUTION LOWERS" + TEST;
         return Stream.of(
                 bound(rule, si.toString(), SI.location(0, l -> l.withSlope(si))),

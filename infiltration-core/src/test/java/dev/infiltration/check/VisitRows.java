@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
-import dev.infiltration.method.Limit;
 import static dev.infiltration.Amounts.at;
 import static dev.infiltration.Amounts.celsius;
 import static dev.infiltration.Amounts.fahrenheit;
@@ -16,6 +15,7 @@ import dev.infiltration.Season;
 import dev.infiltration.field.Event;
 import dev.infiltration.field.Pouring.End;
 import dev.infiltration.field.Surface;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.Methods;
 import dev.infiltration.method.TestMethod;
 import java.util.List;

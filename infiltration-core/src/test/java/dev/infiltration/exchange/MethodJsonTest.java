@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.exchange;
 
-import dev.infiltration.method.Band;
-import dev.infiltration.method.Limit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
@@ -11,6 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.exchange.MethodJson.ReadMethod;
+import dev.infiltration.method.Band;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.Methods;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.method.Verification;
@@ -212,7 +212,9 @@ class MethodJsonTest {
         assertNull(variant("\"runsPerDay\": 9").verified());
         assertEquals("MV", variant("\"runsPerDay\": 9, " + VERIFIED).verified().by());
         assertNull(verifiedBase().withRunsPerDay(9).verified());
-        assertNull(verifiedBase().with(Limit.HEAD, Methods.unitPavement().limit(Limit.HEAD)).verified());
+        assertNull(verifiedBase()
+                .with(Limit.HEAD, Methods.unitPavement().limit(Limit.HEAD))
+                .verified());
         assertNotNull(verifiedBase()
                 .withId("x")
                 .withAliases(List.of())

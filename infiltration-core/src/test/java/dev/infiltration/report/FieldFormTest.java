@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.report;
 
-import dev.infiltration.method.Limit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -10,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.method.Band;
 import dev.infiltration.method.Basis;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.Methods;
 import dev.infiltration.method.Range;
 import dev.infiltration.method.ReportItem;
@@ -77,8 +77,10 @@ class FieldFormTest {
         assertTrue(table.text().contains("Prewetting 3.55 to 3.65 kg; 7.9 to 8.1 lb"), table.text());
         assertTrue(table.text().contains("prewetting below 30 s: 17.95 to 18.05 kg; 39.90 to 40.10 lb"), table.text());
         TestMethod other = Methods.unitPavement()
-                .with(Limit.PREWET_MASS, Band.inBoth(
-                        Range.around(Reading.of("5.00", FieldUnit.KILOGRAM), "0.10"), Basis.commonPractice()));
+                .with(
+                        Limit.PREWET_MASS,
+                        Band.inBoth(
+                                Range.around(Reading.of("5.00", FieldUnit.KILOGRAM), "0.10"), Basis.commonPractice()));
         assertTrue(pourings(FieldForm.of(other)).text().contains("Prewetting 4.90 to 5.10 kg"));
     }
 
@@ -138,7 +140,9 @@ class FieldFormTest {
         List<List<String>> rows = Pages.rows(spot);
         assertTrue(
                 rows.contains(List.of(
-                        "Ring no., height", Methods.unitPavement().limit(Limit.RING_HEIGHT).toString(), "")),
+                        "Ring no., height",
+                        Methods.unitPavement().limit(Limit.RING_HEIGHT).toString(),
+                        "")),
                 rows.toString());
         assertTrue(
                 rows.stream()

@@ -5,6 +5,7 @@ package dev.infiltration.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import dev.infiltration.Amounts;
 import dev.infiltration.Season;
 import dev.infiltration.check.Checker;
 import dev.infiltration.field.ReadBook;
@@ -42,6 +43,7 @@ class UnlimitedMethodTest {
                         method,
                         Season.si().book().sites().get(0).surfaces().get(0),
                         ExpectedRate.of(new InfiltrationRate(2540)))
+                .withRing(Amounts.mm("300"))
                 .text());
         assertEquals(Band.unlimited(), method.limit(limit));
     }

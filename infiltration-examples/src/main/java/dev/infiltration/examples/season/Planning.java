@@ -4,6 +4,7 @@ package dev.infiltration.examples.season;
 
 import dev.infiltration.exchange.PlanJson;
 import dev.infiltration.exchange.ZonesJson;
+import dev.infiltration.method.Limit;
 import dev.infiltration.method.Methods;
 import dev.infiltration.plan.ExpectedRate;
 import dev.infiltration.plan.JointsInRing;
@@ -50,6 +51,9 @@ final class Planning {
         String refusal = plan.tooMany().orElse(null);
         if (refusal != null) {
             throw new IOException(refusal);
+        }
+        if (next.ring() == null && plan.method().limit(Limit.INSIDE_DIAMETER).isUnlimited()) {
+            throw new IOException("the method sets no inside diameter, and no visit to the surface used a ring");
         }
         plan = inRain(plan, options.rain(), today);
         Path zones = options.zones().orElse(null);
