@@ -137,8 +137,12 @@ final class BookIndex {
 
     /** The rules whose findings withhold the rate of a prewetting or run. */
     Set<String> withholding(PouringAt pouring) {
+        Set<String> rules = new HashSet<>();
+        if (register.unreadable().withholds(pouring)) {
+            rules.add(Entry.DATA_UNREADABLE.id());
+        }
         if (withheld.isEmpty()) {
-            return Set.of();
+            return rules;
         }
         TestAt test = pouring.test();
         List<Place> scopes = new ArrayList<>(
@@ -148,7 +152,6 @@ final class BookIndex {
         if (ring != null) {
             scopes.add(ring);
         }
-        Set<String> rules = new HashSet<>();
         scopes.forEach(scope -> rules.addAll(withheld.getOrDefault(scope, Set.of())));
         return rules;
     }

@@ -3,6 +3,8 @@
 package dev.infiltration.check;
 
 import dev.infiltration.field.FieldBook;
+import dev.infiltration.field.Place;
+import dev.infiltration.field.UnreadableValue;
 import java.util.Comparator;
 import java.util.List;
 
@@ -28,7 +30,7 @@ public final class CheckedBook {
         return index.book();
     }
 
-    /** {@return what was found, sorted by place} */
+    /** {@return what was found, sorted by place; of a book that was read from a document, by its place in the document} */
     public List<Finding> findings() {
         return findings;
     }
@@ -41,6 +43,20 @@ public final class CheckedBook {
     /** {@return what the user wanted otherwise than the catalogue and the published equation have it, a line each} */
     public List<String> changes() {
         return checker.changes();
+    }
+
+    /** {@return the values of the document that could not be read, in order of place; none where the book was built in code} */
+    public List<UnreadableValue> unreadable() {
+        return index.register().unreadable().all();
+    }
+
+    /**
+     * {@return the values that could not be read inside a record}
+     *
+     * @param record the record's place in the book
+     */
+    public List<UnreadableValue> unreadable(Place record) {
+        return List.copyOf(index.register().unreadable().within(record));
     }
 
     /** {@return the visits in their surroundings} */

@@ -3,6 +3,7 @@
 package dev.infiltration.check;
 
 import dev.infiltration.field.FieldBook;
+import dev.infiltration.field.ReadBook;
 import dev.infiltration.method.Methods;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.rate.RateEquation;
@@ -113,7 +114,21 @@ public final class Checker {
      * @param book the book
      */
     public CheckedBook check(FieldBook book) {
-        BookIndex index = BookIndex.of(new Register(Objects.requireNonNull(book, "book"), methods, equation));
+        return check(Objects.requireNonNull(book, "book"), UnreadableValues.none());
+    }
+
+    /**
+     * {@return what was read of a document, with its findings and outcomes}; findings point to places of the document, and
+     * each value that could not be read has its finding
+     *
+     * @param read what was read; where nothing was readable, an empty book is checked
+     */
+    public CheckedBook check(ReadBook read) {
+        return check(read.readPart().orElse(FieldBook.empty()), UnreadableValues.of(read));
+    }
+
+    private CheckedBook check(FieldBook book, UnreadableValues unreadable) {
+        BookIndex index = BookIndex.of(new Register(book, unreadable, methods, equation));
         Findings findings = new Findings(policy);
         DataRules.judge(index, findings);
         ClockRules.maintenance(index, findings);
@@ -124,7 +139,20 @@ public final class Checker {
         index.visits().stream().filter(visit -> !visit.isLaterDouble()).forEach(visit -> judge(visit, findings));
         List<Finding> sorted = findings.sorted();
         index.withhold(sorted);
-        return new CheckedBook(this, index, sorted);
+        return new CheckedBook(this, index, inDocument(index, sorted));
+    }
+
+    /** Findings at the places of the document, with those at values that could not be read. */
+    private List<Finding> inDocument(BookIndex index, List<Finding> findings) {
+        UnreadableValues unreadable = index.register().unreadable();
+        if (unreadable.all().isEmpty() && unreadable.gaps().isEmpty()) {
+            return findings;
+        }
+        Findings all = new Findings(policy);
+        UnreadableRules.judge(index, all);
+        findings.forEach(
+                finding -> all.addAsIs(finding.withWhere(finding.where().in(unreadable.gaps()))));
+        return all.sorted();
     }
 
     /** {@return the methods that visits may name} */
@@ -181,6 +209,9 @@ public final class Checker {
     }
 
     private void judge(TestAt test, Findings findings) {
+        if (test.isLost()) {
+            return;
+        }
         DataRules.judge(test, findings);
         TestRules.made(test, findings);
         TestRules.freezing(test, findings);
@@ -212,6 +243,9 @@ public final class Checker {
     }
 
     private void judgeRun(PouringAt run, @Nullable TestMethod method, Findings findings) {
+        if (run.isLost()) {
+            return;
+        }
         if (run.pouring().isVoid()) {
             PouringRules.isVoid(run, findings);
             return;

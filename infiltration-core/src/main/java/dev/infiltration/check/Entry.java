@@ -47,6 +47,13 @@ enum Entry {
             "times agree with each other, with the visit's date and with the day the surface was placed",
             "the times contradict each other",
             "correct the time that was written wrongly, with an amendment"),
+    DATA_UNREADABLE(
+            "data.unreadable",
+            OMISSION,
+            EITHER,
+            "every value of the document can be read",
+            "a value could not be read",
+            "look up the value on the field sheet and write it as the format requires"),
     DATA_FUTURE(
             "data.future",
             CAUTION,
@@ -490,7 +497,7 @@ enum Entry {
 
     /** Whether a finding of this rule may withhold a rate as the catalogue has it. */
     boolean canWithhold() {
-        return effect == NO_RATE || this == DATA_REQUIRED || this == DATA_DUPLICATE;
+        return effect == NO_RATE || this == DATA_REQUIRED || this == DATA_UNREADABLE || this == DATA_DUPLICATE;
     }
 
     /** {@return the position of a rule in the catalogue; rules of users come last} */

@@ -82,6 +82,11 @@ final class Findings {
         }
     }
 
+    /** Adds a finding that the policy was applied to. */
+    void addAsIs(Finding finding) {
+        found.add(finding);
+    }
+
     void add(Finding finding) {
         policy.apply(finding).ifPresent(found::add);
     }
@@ -128,6 +133,7 @@ final class Findings {
 
     private static boolean isTold(Finding finding, Set<Place> doubled) {
         return finding.rule().equals(Entry.DATA_DUPLICATE.id())
+                || finding.rule().equals(Entry.DATA_UNREADABLE.id())
                 || finding.rule().equals(Entry.RING_UNUSABLE.id())
                 || !isWithin(finding.where(), doubled);
     }

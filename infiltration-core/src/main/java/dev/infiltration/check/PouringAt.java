@@ -6,6 +6,7 @@ import dev.infiltration.check.Series.Before;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Pouring;
+import dev.infiltration.field.UnreadableValue;
 import dev.infiltration.rate.RateConstant;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.rate.UncertaintyBudget;
@@ -58,6 +59,16 @@ public final class PouringAt {
         return isRun() ? test.place().member("runs").entry(index) : test.place().member("preWet");
     }
 
+    /** {@return the values that could not be read inside this prewetting or run, or in its place} */
+    public List<UnreadableValue> unreadable() {
+        return List.copyOf(test.visit().book().register().unreadable().within(place()));
+    }
+
+    /** {@return whether the run could not be read at all}: it keeps its place in the series and has no rate */
+    public boolean isLost() {
+        return test.visit().book().register().unreadable().isLost(place());
+    }
+
     /** {@return it in words: visit, location, and which run} */
     public String subject() {
         return test.subject() + (isRun() ? ", run " + (index + 1) : ", prewetting");
@@ -90,7 +101,7 @@ public final class PouringAt {
     private List<String> withholding(Set<Entry> obstacles, Set<String> raised, RateOutcome bare) {
         Set<String> ids = new LinkedHashSet<>(raised);
         obstacles.forEach(entry -> ids.add(entry.id()));
-        if (bare instanceof RateOutcome.Withheld) {
+        if (bare instanceof RateOutcome.Withheld && !isLost()) {
             ids.addAll(bare.reasons());
         }
         if (!isRun() && !pouring.isStopped()) {

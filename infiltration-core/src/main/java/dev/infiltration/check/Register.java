@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
 final class Register {
 
     private final FieldBook book;
+    private final UnreadableValues unreadable;
     private final Methods methods;
     private final EquationChoice equation;
     private final Map<String, SurfaceAt> surfaces = new LinkedHashMap<>();
@@ -31,8 +32,9 @@ final class Register {
     private final Set<String> doubledRings = new HashSet<>();
     private final Map<String, Instrument> instruments = new HashMap<>();
 
-    Register(FieldBook book, Methods methods, EquationChoice equation) {
+    Register(FieldBook book, UnreadableValues unreadable, Methods methods, EquationChoice equation) {
         this.book = book;
+        this.unreadable = unreadable;
         this.methods = methods;
         this.equation = equation;
         addSurfaces();
@@ -89,6 +91,11 @@ final class Register {
 
     FieldBook book() {
         return book;
+    }
+
+    /** The values of the document that could not be read; none where the book was built in code. */
+    UnreadableValues unreadable() {
+        return unreadable;
     }
 
     Methods methods() {

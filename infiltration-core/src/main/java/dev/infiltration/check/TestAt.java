@@ -7,6 +7,7 @@ import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.PreWet;
 import dev.infiltration.field.Ring;
+import dev.infiltration.field.UnreadableValue;
 import dev.infiltration.rate.RateEquation;
 import java.util.ArrayList;
 import java.util.List;
@@ -77,6 +78,16 @@ public final class TestAt {
     /** {@return its runs, in the order written} */
     public List<PouringAt> runs() {
         return runs;
+    }
+
+    /** {@return the values that could not be read inside this test, or in its place} */
+    public List<UnreadableValue> unreadable() {
+        return List.copyOf(visit.book().register().unreadable().within(place));
+    }
+
+    /** {@return whether the test could not be read at all}: it was attempted, at an unknown location */
+    public boolean isLost() {
+        return visit.book().register().unreadable().isLost(place);
     }
 
     /** {@return the test in words: visit and location} */

@@ -4,6 +4,7 @@ package dev.infiltration.check;
 
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Surface;
+import dev.infiltration.field.UnreadableValue;
 import dev.infiltration.field.Visit;
 import dev.infiltration.method.ReportItem;
 import dev.infiltration.method.TestMethod;
@@ -93,6 +94,11 @@ public final class VisitAt {
     /** {@return whether an earlier visit has the same id, which is then the one meant} */
     public boolean isLaterDouble() {
         return isLaterDouble;
+    }
+
+    /** {@return the values that could not be read inside this visit, or in its place} */
+    public List<UnreadableValue> unreadable() {
+        return List.copyOf(book.register().unreadable().within(place));
     }
 
     /** {@return the visit in words} */

@@ -75,12 +75,12 @@ final class BookLines {
     /** {@return what was read} */
     ReadBook toBook() {
         if (book == null) {
-            return new ReadBook(null, problems, Gaps.none());
+            return new ReadBook(null, problems, Gaps.none(), List.of());
         }
         boolean hasGap = !positions.equals(IntStream.range(0, lines).boxed().toList());
         if (hasGap) {
             gaps.put("/visits", positions);
         }
-        return new ReadBook(book.withVisits(visits), problems, Gaps.of(gaps));
+        return new ReadBook(book.withVisits(visits), problems, Gaps.of(gaps), List.of());
     }
 }

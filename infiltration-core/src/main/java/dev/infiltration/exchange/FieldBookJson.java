@@ -90,7 +90,7 @@ public final class FieldBookJson {
 
     private ReadBook read(Text text) {
         Content<FieldBook> content = BOOK.read(text, limits);
-        return new ReadBook(content.value(), text.problems(content.faults()), Gaps.of(content.gaps()));
+        return new ReadBook(content.value(), text.problems(content.faults()), Gaps.of(content.gaps()), List.of());
     }
 
     /**

@@ -12,7 +12,7 @@
  * FieldBookJson json = FieldBookJson.withDefaults();
  * ReadBook read = json.read(Path.of("season.json"));
  * read.problems().forEach(problem -> System.err.println(problem.line() + ": " + problem.message()));
- * FieldBook book = read.book().orElseThrow();
+ * FieldBook book = read.complete();
  * json.write(book, System.out);
  * }</pre>
  */

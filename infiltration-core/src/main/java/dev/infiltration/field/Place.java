@@ -8,6 +8,7 @@ import java.lang.reflect.Type;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,6 +28,8 @@ public final class Place implements Comparable<Place> {
             return members(type);
         }
     };
+
+    private static final Pattern POSITION = Pattern.compile("0|[1-9][0-9]{0,8}");
 
     private final @Nullable Place parent;
     private final String token;
@@ -89,6 +92,22 @@ public final class Place implements Comparable<Place> {
      */
     public Place entry(int index) {
         return new Place(this, Integer.toString(index), index, type, true);
+    }
+
+    /**
+     * {@return the place that a JSON Pointer names}; a token of digits alone is the position of an entry
+     *
+     * @param pointer the pointer, such as {@code /visits/0/date}; empty for the book
+     */
+    public static Place parse(String pointer) {
+        Place place = BOOK;
+        for (String token :
+                pointer.isEmpty() ? new String[0] : pointer.substring(1).split("/", -1)) {
+            place = POSITION.matcher(token).matches()
+                    ? place.entry(Integer.parseInt(token))
+                    : place.member(token.replace("~1", "/").replace("~0", "~"));
+        }
+        return place;
     }
 
     /** {@return the place around this one; of the book, the book} */

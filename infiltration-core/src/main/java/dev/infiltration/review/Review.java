@@ -63,11 +63,7 @@ public final class Review {
         this.gaps = gaps;
         this.specification = Specification.none();
         this.policyChanges = checked.changes();
-        this.findings = checked.findings().stream()
-                .map(finding -> gaps.isEmpty()
-                        ? finding
-                        : finding.withWhere(finding.where().in(gaps)))
-                .toList();
+        this.findings = checked.findings();
         for (VisitAt visit : checked.visits()) {
             visit.tests().forEach(this::addRuns);
             List<LocationRate> rates = LocationRate.of(checked, visit);
@@ -125,7 +121,7 @@ public final class Review {
      */
     public static Review of(ReadBook read, Checker checker) {
         Objects.requireNonNull(checker, "checker");
-        return new Review(checker.check(read.book().orElse(FieldBook.empty())), read.problems(), read.gaps());
+        return new Review(checker.check(read), read.problems(), read.gaps());
     }
 
     /**

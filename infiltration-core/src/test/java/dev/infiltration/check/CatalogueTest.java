@@ -21,6 +21,7 @@ class CatalogueTest {
             data.reference NO_RATE NONE
             data.duplicate CAUTION NONE
             data.clock DEVIATION EITHER
+            data.unreadable OMISSION EITHER
             data.future CAUTION NONE
             ring.unusable NO_RATE NONE
             ring.inside-diameter DEVIATION NONE

@@ -5,6 +5,9 @@ package dev.infiltration.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.infiltration.Season;
+import dev.infiltration.field.Gaps;
+import dev.infiltration.field.ReadBook;
+import dev.infiltration.field.UnreadableValue;
 import dev.infiltration.method.Band;
 import dev.infiltration.method.Limit;
 import dev.infiltration.method.MassStep;
@@ -17,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Holds {@code docs/rules.md} to the catalogue and the methods' data. */
@@ -54,7 +58,7 @@ class RulesPageTest {
 
     /** What each rule finds in the rows where it is broken. */
     private static Map<String, List<Finding>> found() {
-        return RuleTableTest.rows()
+        Stream<Finding> inBooks = RuleTableTest.rows()
                 .filter(row -> row.kind() == Row.Kind.BROKEN)
                 .flatMap(row -> row
                         .checker()
@@ -62,8 +66,18 @@ class RulesPageTest {
                         .check(row.season().book())
                         .findings()
                         .stream()
-                        .filter(finding -> finding.rule().equals(row.rule())))
-                .collect(Collectors.groupingBy(Finding::rule));
+                        .filter(finding -> finding.rule().equals(row.rule())));
+        return Stream.concat(inBooks, unreadable()).collect(Collectors.groupingBy(Finding::rule));
+    }
+
+    /** Only a book that was read from a document has values that could not be read. */
+    private static Stream<Finding> unreadable() {
+        List<UnreadableValue> values = Stream.of("/visits/0/tests/0/runs/0/elapsed", "/visits/0/swept", "/visits/0/id")
+                .map(place -> new UnreadableValue(place, place, "?"))
+                .toList();
+        ReadBook read = new ReadBook(Season.si().book(), List.of(), Gaps.none(), values);
+        return Checker.withDefaults().withToday(Season.TODAY).check(read).findings().stream()
+                .filter(finding -> finding.rule().equals(Entry.DATA_UNREADABLE.id()));
     }
 
     private static String all(List<Finding> findings, Function<Finding, Object> part) {

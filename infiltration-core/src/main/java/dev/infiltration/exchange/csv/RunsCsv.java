@@ -161,7 +161,7 @@ public final class RunsCsv {
         try {
             writeParts(List.of(book), new OutputStreamWriter(bytes, StandardCharsets.UTF_8));
             ReadBook read = new TableReading(new ByteArrayInputStream(bytes.toByteArray()), TableMapping.none()).all();
-            return Differences.between(book, read.book().orElse(FieldBook.empty()));
+            return Differences.between(book, read.readPart().orElse(FieldBook.empty()));
         } catch (IOException never) {
             throw new UncheckedIOException(never);
         }

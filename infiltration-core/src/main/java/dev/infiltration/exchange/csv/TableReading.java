@@ -114,7 +114,7 @@ final class TableReading {
 
     private ReadBook part() {
         problems.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
-        ReadBook part = new ReadBook(reader == null ? null : book.toBook(), problems, Gaps.none());
+        ReadBook part = new ReadBook(reader == null ? null : book.toBook(), problems, Gaps.none(), List.of());
         problems.clear();
         return part;
     }

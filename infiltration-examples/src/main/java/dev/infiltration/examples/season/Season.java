@@ -93,7 +93,7 @@ public final class Season {
 
     private int review(Arguments arguments) throws IOException {
         ReadBook read = read(arguments);
-        if (read.book().isEmpty()) {
+        if (read.readPart().isEmpty()) {
             for (Problem problem : read.problems()) {
                 fail("nothing readable: line " + problem.line() + ", column " + problem.column() + ": "
                         + problem.message());
