@@ -5,6 +5,7 @@ package dev.infiltration.report;
 import dev.infiltration.check.Bias;
 import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
+import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Problem;
@@ -18,6 +19,8 @@ import dev.infiltration.summary.SurfaceRate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -125,12 +128,22 @@ public final class SeasonText {
         List<LocationRate> locations = locationsByVisit.getOrDefault(visit, List.of());
         for (LocationRate location : locations) {
             line("  ", location.location() + ": " + words.text(location) + restsOn(location));
+            notes(visit, test -> location.location().equals(test.test().location()));
         }
+        Set<String> rows = locations.stream().map(LocationRate::location).collect(Collectors.toSet());
+        notes(visit, test -> !rows.contains(String.valueOf(test.test().location())));
         if (locations.stream().anyMatch(location -> location.outcome().rate().isPresent())) {
             line("  ", RateWords.PLUS_MINUS);
         }
         line("  ", figures(surface, words));
         decisions.lines(visit).forEach(decision -> line("  ", decision));
+    }
+
+    private void notes(VisitAt visit, Predicate<TestAt> isMeant) {
+        visit.tests().stream()
+                .filter(isMeant)
+                .flatMap(test -> Notes.of(test).stream())
+                .forEach(note -> line("      ", note));
     }
 
     private void histories() {

@@ -56,6 +56,17 @@ final class Draft {
         return earlier == null ? value : earlier;
     }
 
+    /** {@return the value at a path of one name, or null} */
+    @Nullable
+    Object get(List<String> path) {
+        return values.get(path.get(0));
+    }
+
+    /** Puts a value at a path of one name, whatever is there. */
+    void replace(List<String> path, Object value) {
+        values.put(path.get(0), value);
+    }
+
     @SuppressWarnings("unchecked") // a path leads through what this method put there
     private static Map<String, Object> inner(Map<String, Object> holder, String name) {
         return (Map<String, Object>) holder.computeIfAbsent(name, made -> new TreeMap<String, Object>());

@@ -30,6 +30,7 @@ final class Fields {
             Field.of("location", LOCATION, "id", "location id", "test location", "spot", "location number");
     static final Field RING_ID = Field.of("ring", RING, "id", "ring id", "ring number");
     static final Field TEST_ID = Field.of("test", TEST, "id", "test id", "test number");
+    static final Field NOTE = Field.of("note", TEST, "note", "notes", "remark", "remarks", "comment", "comments");
     static final Field RUN_NUMBER =
             new Field("run", RUN, "", Cells.of(Integer.class), List.of("run number", "repeat", "trial"));
 
@@ -99,7 +100,7 @@ final class Fields {
                             Field.of("water temperature", TEST, "waterTemperature"),
                             Field.of("clear spacing", TEST, "clearSpacing", "spacing"),
                             Field.of("photos", TEST, "photos", "photo", "photo number"),
-                            Field.of("note", TEST, "note", "notes", "remark", "remarks", "comment", "comments")),
+                            NOTE),
                     pouring("prewet ", TEST, "preWet."),
                     List.of(RUN_NUMBER),
                     pouring("", RUN, ""))

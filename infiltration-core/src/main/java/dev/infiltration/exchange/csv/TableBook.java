@@ -75,11 +75,26 @@ final class TableBook {
         } else if (cell.value() == null) {
             records.getOrDefault(cell.level().leavesOut(), record).leaveOut();
             problems.add(cell.problem(cell.expected(), "the " + cell.level().entry() + " is left out"));
+        } else if (cell.header().field().equals(Fields.NOTE)) {
+            putNote(cell, record);
         } else {
             Object kept = record.put(cell.header().path(), cell.value());
             if (!kept.equals(cell.value())) {
                 problems.add(cell.problem(earlier(cell.level(), kept), "it is left out"));
             }
+        }
+    }
+
+    /** A note stays with its run: from the second run on the number stands before it; the same note is kept once. */
+    private static void putNote(Cell cell, Draft test) {
+        List<String> path = cell.header().path();
+        int run = test.size("runs");
+        String note = run > 1 ? "run " + run + ": " + cell.value() : String.valueOf(cell.value());
+        @Nullable Object earlier = test.get(path);
+        if (earlier == null) {
+            test.put(path, note);
+        } else if (!earlier.equals(cell.value())) {
+            test.replace(path, earlier + "; " + note);
         }
     }
 

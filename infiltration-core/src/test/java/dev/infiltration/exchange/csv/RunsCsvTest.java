@@ -175,6 +175,17 @@ class RunsCsvTest {
         assertEquals("right", notes(read).get(1));
     }
 
+    @Test
+    void everyRemarkIsKeptWithItsRun() {
+        String head = "location,run,water [kg],remark\n";
+        ReadBook read = Csv.read(head + "A1,1,18.00,seal wet\nA1,2,18.00,windy\nA1,3,18.00,\n");
+        assertEquals(List.of(), read.problems());
+        assertEquals(List.of("seal wet; run 2: windy"), notes(read));
+        assertEquals(
+                List.of("run 2: windy"), notes(Csv.read(head + "A1,1,18.00,\nA1,2,18.00,windy\n")), "of run 2 alone");
+        assertEquals(List.of("windy"), notes(Csv.read(head + "A1,1,18.00,windy\nA1,2,18.00,windy\n")), "the same once");
+    }
+
     private static List<String> notes(ReadBook read) {
         return Csv.tests(read).stream().map(LocationTest::note).toList();
     }
