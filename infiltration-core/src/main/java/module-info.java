@@ -19,6 +19,7 @@ module dev.infiltration.core {
 
     exports dev.infiltration.field;
     exports dev.infiltration.method;
+    exports dev.infiltration.statistics;
     exports dev.infiltration.rate;
     exports dev.infiltration.check;
     exports dev.infiltration.summary;

@@ -7,6 +7,7 @@ import dev.infiltration.field.*;
 import dev.infiltration.method.*;
 import dev.infiltration.rate.*;
 import dev.infiltration.check.*;
+import dev.infiltration.statistics.*;
 import dev.infiltration.summary.*;
 import dev.infiltration.compare.*;
 import dev.infiltration.trend.*;

@@ -37,6 +37,7 @@ class ArchitectureTest {
             "units",
             "field",
             "method",
+            "statistics",
             "rate",
             "check",
             "summary",

@@ -2,8 +2,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.compare;
 
-import dev.infiltration.summary.Interval;
-import dev.infiltration.summary.TextTable;
+import dev.infiltration.statistics.Conclusion;
+import dev.infiltration.statistics.Interval;
+import dev.infiltration.statistics.MeanDifference;
+import dev.infiltration.statistics.RankSum;
+import dev.infiltration.statistics.TextTable;
 import dev.infiltration.units.InfiltrationRate;
 import java.util.List;
 import java.util.Optional;
@@ -59,7 +62,7 @@ public final class GroupComparison {
         if (!hasRatio()) {
             return Optional.empty();
         }
-        Welch welch = Welch.of(second, first);
+        MeanDifference welch = MeanDifference.of(second, first);
         return Optional.of(Ratio.of(welch.difference(), welch.interval(level)));
     }
 
@@ -83,12 +86,12 @@ public final class GroupComparison {
 
     /** {@return the rank-sum test of the logarithms, second against first} */
     public RankSum rankSum() {
-        return RankSum.within(Ranks.logTolerance(), second, first);
+        return RankSum.ofLogs(second, first);
     }
 
     /** {@return Welch's probability for the logarithms, absent where {@link #p} is or a rate is zero} */
     public OptionalDouble welchP() {
-        double p = hasRatio() ? Welch.of(second, first).p() : Double.NaN;
+        double p = hasRatio() ? MeanDifference.of(second, first).p() : Double.NaN;
         return Double.isNaN(p) || conclusion() == Conclusion.CANNOT_TELL
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(p);

@@ -2,9 +2,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.compare;
 
-import dev.infiltration.summary.Interval;
-import dev.infiltration.summary.Moments;
-import dev.infiltration.summary.TextTable;
+import dev.infiltration.statistics.Conclusion;
+import dev.infiltration.statistics.Interval;
+import dev.infiltration.statistics.McNemar;
+import dev.infiltration.statistics.SampleStatistics;
+import dev.infiltration.statistics.SignTest;
+import dev.infiltration.statistics.SignedRank;
+import dev.infiltration.statistics.TextTable;
 import dev.infiltration.units.InfiltrationRate;
 import java.util.List;
 import java.util.Optional;
@@ -105,7 +109,7 @@ public final class PairedComparison {
         if (pairs() == 0 || pairsWithZero() > 0) {
             return Optional.empty();
         }
-        Moments logs = Moments.of(logRatios);
+        SampleStatistics logs = SampleStatistics.of(logRatios);
         return Optional.of(Ratio.of(logs.mean(), logs.interval(level)));
     }
 
@@ -124,12 +128,12 @@ public final class PairedComparison {
 
     /** {@return the signed-rank test of the log-ratios} */
     public SignedRank signedRank() {
-        return SignedRank.within(Ranks.logTolerance(), logRatios);
+        return SignedRank.ofLogs(logRatios);
     }
 
     /** {@return the sign test of the log-ratios} */
     public SignTest signTest() {
-        return SignTest.within(Ranks.logTolerance(), logRatios);
+        return SignTest.ofLogs(logRatios);
     }
 
     /**

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.compare;
 
-import dev.infiltration.summary.Interval;
-import dev.infiltration.summary.TextTable;
+import dev.infiltration.statistics.Interval;
+import dev.infiltration.statistics.TextTable;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 

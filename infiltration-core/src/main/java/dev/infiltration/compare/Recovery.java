@@ -2,10 +2,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.compare;
 
-import dev.infiltration.summary.Interval;
-import dev.infiltration.summary.Moments;
-import dev.infiltration.summary.Quantile;
-import dev.infiltration.summary.TextTable;
+import dev.infiltration.statistics.Fieller;
+import dev.infiltration.statistics.Interval;
+import dev.infiltration.statistics.Quantile;
+import dev.infiltration.statistics.SampleStatistics;
+import dev.infiltration.statistics.TextTable;
 import dev.infiltration.units.InfiltrationRate;
 import java.util.Arrays;
 import java.util.List;
@@ -94,8 +95,8 @@ public final class Recovery {
     }
 
     private Fieller.Estimates estimates() {
-        Moments gain = Moments.of(gains);
-        Moments loss = Moments.of(losses);
+        SampleStatistics gain = SampleStatistics.of(gains);
+        SampleStatistics loss = SampleStatistics.of(losses);
         double products = IntStream.range(0, gains.length)
                 .mapToDouble(i -> (gains[i] - gain.mean()) * (losses[i] - loss.mean()))
                 .sum();

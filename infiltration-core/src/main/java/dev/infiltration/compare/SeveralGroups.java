@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.compare;
 
-import dev.infiltration.summary.TextTable;
+import dev.infiltration.statistics.Conclusion;
+import dev.infiltration.statistics.KruskalWallis;
+import dev.infiltration.statistics.RankSum;
+import dev.infiltration.statistics.TextTable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -64,7 +67,7 @@ public final class SeveralGroups {
         double[][] logs = groups.entrySet().stream()
                 .map(group -> Logs.of(group.getValue(), group.getKey()))
                 .toArray(double[][]::new);
-        return KruskalWallis.within(Ranks.logTolerance(), logs);
+        return KruskalWallis.ofLogs(logs);
     }
 
     /** {@return the probability for all groups together, absent where it could not reach 0.05} */

@@ -2,8 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.compare;
 
-import dev.infiltration.summary.Interval;
-import dev.infiltration.summary.TextTable;
+import dev.infiltration.statistics.Conclusion;
+import dev.infiltration.statistics.Interval;
+import dev.infiltration.statistics.TextTable;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -21,12 +22,6 @@ final class Words {
             case NOT_SHOWN -> "no difference shown" + probability + "; that they are equal is not shown either";
             case CANNOT_TELL -> "cannot tell: so few values could not show a difference, " + needed;
         };
-    }
-
-    /** {@return the rows that every test ends with; the probability of so few values that they could show nothing is none} */
-    static TextTable ended(TextTable test, double p, Conclusion conclusion) {
-        String probability = conclusion == Conclusion.CANNOT_TELL ? "none" : TextTable.number(p);
-        return test.with("two-sided probability", probability).with("conclusion", conclusion);
     }
 
     /** {@return an interval, or that there is none} */

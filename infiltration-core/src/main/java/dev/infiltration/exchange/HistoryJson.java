@@ -3,8 +3,6 @@
 package dev.infiltration.exchange;
 
 import dev.infiltration.check.VisitAt;
-import dev.infiltration.compare.Conclusion;
-import dev.infiltration.compare.McNemar;
 import dev.infiltration.compare.PairedComparison;
 import dev.infiltration.field.Maintenance;
 import dev.infiltration.review.BeforeAfter;
@@ -12,13 +10,15 @@ import dev.infiltration.review.LimitReached;
 import dev.infiltration.review.Review;
 import dev.infiltration.review.SurfaceHistory;
 import dev.infiltration.review.SurfaceHistory.Figure;
+import dev.infiltration.statistics.Conclusion;
+import dev.infiltration.statistics.Interval;
+import dev.infiltration.statistics.MannKendall;
+import dev.infiltration.statistics.McNemar;
 import dev.infiltration.summary.Criterion;
-import dev.infiltration.summary.Interval;
 import dev.infiltration.trend.Crossing;
 import dev.infiltration.trend.Curve;
 import dev.infiltration.trend.DatedRate;
 import dev.infiltration.trend.LogTrend;
-import dev.infiltration.trend.MannKendall;
 import dev.infiltration.trend.Stretch;
 import java.util.List;
 import java.util.Objects;

@@ -4,7 +4,7 @@ package dev.infiltration.exchange;
 
 import dev.infiltration.compare.Ratio;
 import dev.infiltration.rate.RateOutcome;
-import dev.infiltration.summary.Interval;
+import dev.infiltration.statistics.Interval;
 import dev.infiltration.units.InfiltrationRate;
 import java.time.LocalDate;
 import java.util.Collection;

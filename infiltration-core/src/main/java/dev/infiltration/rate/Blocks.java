@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.rate;
 
+import dev.infiltration.statistics.Interval;
 import java.util.ArrayList;
 import java.util.List;
 

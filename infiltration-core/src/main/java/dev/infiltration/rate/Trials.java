@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.rate;
 
+import dev.infiltration.statistics.Interval;
 import java.util.Arrays;
 import java.util.Locale;
 
@@ -90,7 +91,7 @@ public final class Trials {
 
     private Interval from(int start, int covered) {
         int first = Math.max(0, start);
-        return new Interval(sorted[first], sorted[first + covered]);
+        return Interval.between(sorted[first], sorted[first + covered], level);
     }
 
     /** {@return the numerical tolerance: half a unit in the last meaningful digit of the standard uncertainty} (7.9.2) */

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.rate;
 
+import dev.infiltration.statistics.Interval;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -129,7 +130,7 @@ public final class Uncertainty {
 
     /** {@return the effective degrees of freedom: infinite where every term's uncertainty is exact, or there is none} */
     public double degreesOfFreedom() {
-        return Welch.degreesOfFreedom(contributions, correlation);
+        return WelchSatterthwaite.degreesOfFreedom(contributions, correlation);
     }
 
     /**
@@ -200,7 +201,7 @@ public final class Uncertainty {
      */
     public Interval interval(double level) {
         double half = expanded(level);
-        return new Interval(value - half, value + half);
+        return Interval.between(value - half, value + half, level);
     }
 
     /**

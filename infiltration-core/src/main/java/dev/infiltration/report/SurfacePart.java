@@ -9,7 +9,7 @@ import dev.infiltration.review.BeforeAfter;
 import dev.infiltration.review.LimitReached;
 import dev.infiltration.review.Review;
 import dev.infiltration.review.SurfaceHistory;
-import dev.infiltration.summary.Interval;
+import dev.infiltration.statistics.Interval;
 import dev.infiltration.trend.Crossing;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,10 +3,10 @@
 package dev.infiltration.review;
 
 import dev.infiltration.check.VisitAt;
-import dev.infiltration.compare.McNemar;
 import dev.infiltration.compare.PairedComparison;
 import dev.infiltration.compare.Recovery;
 import dev.infiltration.field.Maintenance;
+import dev.infiltration.statistics.McNemar;
 import dev.infiltration.summary.Criterion;
 import dev.infiltration.summary.LocationRate;
 import dev.infiltration.units.InfiltrationRate;

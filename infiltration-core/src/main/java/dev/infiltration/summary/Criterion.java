@@ -4,6 +4,8 @@ package dev.infiltration.summary;
 
 import dev.infiltration.field.Word;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.statistics.Interval;
+import dev.infiltration.statistics.TextTable;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;

@@ -6,6 +6,8 @@ import dev.infiltration.check.Bias;
 import dev.infiltration.field.Location.Selection;
 import dev.infiltration.field.Word;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.statistics.Interval;
+import dev.infiltration.statistics.TextTable;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import java.util.List;

@@ -26,14 +26,6 @@ final class Figures {
         return rates.length == 1 ? rates[0] : StrictMath.exp(sum / rates.length);
     }
 
-    /** The middle one, or the mean of the middle two. */
-    static double median(double[] rates) {
-        double[] sorted = rates.clone();
-        Arrays.sort(sorted);
-        int middle = sorted.length / 2;
-        return sorted.length % 2 == 1 ? sorted[middle] : sorted[middle - 1] / 2 + sorted[middle] / 2;
-    }
-
     static double minimum(double[] rates) {
         return Arrays.stream(rates).min().orElseThrow();
     }

@@ -8,6 +8,8 @@ import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.rate.RateOutcome.LowerBound;
 import dev.infiltration.rate.RateOutcome.Measured;
 import dev.infiltration.rate.RateOutcome.UpperBound;
+import dev.infiltration.statistics.Interval;
+import dev.infiltration.statistics.LogNormalFit;
 import dev.infiltration.summary.Decision.AsStated;
 import dev.infiltration.units.InfiltrationRate;
 import java.util.ArrayList;

@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.summary;
 
+import dev.infiltration.statistics.Interval;
+import dev.infiltration.statistics.Quantile;
+import dev.infiltration.statistics.TextTable;
 import java.math.BigDecimal;
 import java.math.MathContext;
 

@@ -4,6 +4,10 @@ package dev.infiltration.summary;
 
 import dev.infiltration.field.Location.Selection;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.statistics.Interval;
+import dev.infiltration.statistics.LogNormalFit;
+import dev.infiltration.statistics.SampleStatistics;
+import dev.infiltration.statistics.StratifiedSample;
 import dev.infiltration.summary.Sample.Spot;
 import java.util.Arrays;
 import java.util.List;
@@ -113,7 +117,7 @@ public final class RateSummary {
 
     /** {@return the median, of an even count the mean of the middle two} */
     public RateOutcome median() {
-        return join(Figures::median);
+        return join(SampleStatistics::median);
     }
 
     /** {@return the minimum, which says where ponding starts} */
@@ -140,13 +144,13 @@ public final class RateSummary {
     }
 
     /** {@return number, mean and standard deviation of the rates, absent without rates or with bounds} */
-    public Optional<Moments> moments() {
-        return isPlain() ? Optional.of(Moments.of(values())) : Optional.empty();
+    public Optional<SampleStatistics> moments() {
+        return isPlain() ? Optional.of(SampleStatistics.of(values())) : Optional.empty();
     }
 
     /** {@return number, mean and standard deviation of the logarithms, absent without rates, with bounds or a zero} */
-    public Optional<Moments> logMoments() {
-        return hasLogs() ? Optional.of(Moments.of(Zones.logs(values()))) : Optional.empty();
+    public Optional<SampleStatistics> logMoments() {
+        return hasLogs() ? Optional.of(SampleStatistics.of(Zones.logs(values()))) : Optional.empty();
     }
 
     /** {@return standard deviation by mean, of at least two rates without bounds} */
@@ -165,12 +169,12 @@ public final class RateSummary {
                 .findFirst();
     }
 
-    private Optional<Strata> strata() {
+    private Optional<StratifiedSample> strata() {
         if (!hasLogs() || !sample.standsForSurface()) {
             return Optional.empty();
         }
         if (sample.selection() == Selection.RANDOM) {
-            return Optional.of(Strata.of(Zones.logs(values())));
+            return Optional.of(StratifiedSample.of(Zones.logs(values())));
         }
         Zones zones = new Zones(sample);
         return zones.areKnown() ? Optional.of(zones.strata()) : Optional.empty();
@@ -192,7 +196,7 @@ public final class RateSummary {
 
     /** {@return the arithmetic mean of the surface if its rates are log-normal, from at least two locations} */
     public OptionalDouble surfaceMean() {
-        return known(strata().map(Strata::logNormalMean));
+        return known(strata().map(StratifiedSample::logNormalMean));
     }
 
     /**
@@ -214,8 +218,8 @@ public final class RateSummary {
      */
     public Optional<Interval> bootstrapInterval(double level, long seed) {
         return hasLogs() && sample.selection() == Selection.RANDOM && given.size() >= FEWEST_FOR_SHAPE
-                ? Optional.of(
-                        Resampling.interval(Zones.logs(values()), level, seed).exp())
+                ? Optional.of(SampleStatistics.bootstrapInterval(Zones.logs(values()), level, seed)
+                        .exp())
                 : Optional.empty();
     }
 
@@ -231,7 +235,9 @@ public final class RateSummary {
 
     /** {@return the places, among {@link #values}, of rates far from the others on the log scale; flagged, never dropped} */
     public int[] outliers() {
-        return hasLogs() && given.size() >= FEWEST_FOR_SHAPE ? Outliers.of(Zones.logs(values())) : new int[0];
+        return hasLogs() && given.size() >= FEWEST_FOR_SHAPE
+                ? SampleStatistics.outliers(Zones.logs(values()))
+                : new int[0];
     }
 
     /** {@return what a reader must know beside the figures: what is not given, and why} */

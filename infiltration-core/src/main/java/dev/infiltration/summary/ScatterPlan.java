@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.summary;
 
+import dev.infiltration.statistics.Quantile;
 import java.util.OptionalInt;
 import java.util.function.IntToDoubleFunction;
 

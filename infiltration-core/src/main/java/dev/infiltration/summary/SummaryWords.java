@@ -4,6 +4,8 @@ package dev.infiltration.summary;
 
 import dev.infiltration.field.Location.Selection;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.statistics.Interval;
+import dev.infiltration.statistics.TextTable;
 import dev.infiltration.units.InfiltrationRate;
 import java.math.BigDecimal;
 import java.math.MathContext;

@@ -5,6 +5,7 @@ package dev.infiltration.summary;
 import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.statistics.SampleStatistics;
 import java.util.List;
 import java.util.Map;
 
@@ -58,7 +59,7 @@ public record SurfaceRate(
                 named.size() - outcomes.size(),
                 Outcomes.join(outcomes, Figures::mean),
                 Outcomes.join(outcomes, Figures::geometricMean),
-                Outcomes.join(outcomes, Figures::median),
+                Outcomes.join(outcomes, SampleStatistics::median),
                 Outcomes.join(outcomes, Figures::minimum));
     }
 

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.summary;
 
+import dev.infiltration.statistics.SampleStatistics;
+import dev.infiltration.statistics.StratifiedSample;
 import dev.infiltration.summary.Sample.Spot;
 import java.util.Arrays;
 import java.util.Map;
@@ -50,9 +52,10 @@ final class Zones {
                 .sum();
     }
 
-    Strata strata() {
-        return new Strata(areas.entrySet().stream()
-                .map(zone -> new Strata.Part(zone.getValue() / total, Moments.of(logs(figures(zone.getKey())))))
+    StratifiedSample strata() {
+        return new StratifiedSample(areas.entrySet().stream()
+                .map(zone -> new StratifiedSample.Stratum(
+                        zone.getValue() / total, SampleStatistics.of(logs(figures(zone.getKey())))))
                 .toList());
     }
 

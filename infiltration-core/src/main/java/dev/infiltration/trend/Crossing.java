@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.trend;
 
-import dev.infiltration.summary.TextTable;
+import dev.infiltration.statistics.TextTable;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -2,10 +2,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.trend;
 
-import dev.infiltration.compare.Fieller;
 import dev.infiltration.compare.Ratio;
-import dev.infiltration.summary.Interval;
-import dev.infiltration.summary.TextTable;
+import dev.infiltration.statistics.Fieller;
+import dev.infiltration.statistics.Interval;
+import dev.infiltration.statistics.LineFit;
+import dev.infiltration.statistics.MannKendall;
+import dev.infiltration.statistics.TextTable;
+import dev.infiltration.statistics.TheilSen;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Optional;

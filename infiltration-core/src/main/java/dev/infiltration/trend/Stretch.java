@@ -2,10 +2,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.trend;
 
-import dev.infiltration.compare.Fieller;
 import dev.infiltration.rate.RateOutcome;
-import dev.infiltration.summary.Quantile;
-import dev.infiltration.summary.TextTable;
+import dev.infiltration.statistics.Fieller;
+import dev.infiltration.statistics.LineFit;
+import dev.infiltration.statistics.Quantile;
+import dev.infiltration.statistics.TextTable;
 import dev.infiltration.units.InfiltrationRate;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -260,7 +261,7 @@ public final class Stretch {
 
     private static boolean isRisked(LineFit line, long day, double quantile, double limit) {
         double years = day / DAYS_A_YEAR;
-        return line.at(years) - quantile * line.nextError(years) <= StrictMath.log(limit);
+        return line.at(years) - quantile * line.predictionError(years) <= StrictMath.log(limit);
     }
 
     /** {@return the stretch as a small table} */

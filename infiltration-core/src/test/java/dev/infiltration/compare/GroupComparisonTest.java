@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.infiltration.statistics.Conclusion;
+import dev.infiltration.statistics.RankSum;
 import dev.infiltration.units.InfiltrationRate;
 import java.util.Arrays;
 import java.util.List;

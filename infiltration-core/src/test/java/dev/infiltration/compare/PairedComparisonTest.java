@@ -6,7 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.infiltration.summary.Interval;
+import dev.infiltration.statistics.Conclusion;
+import dev.infiltration.statistics.ExactProbability;
+import dev.infiltration.statistics.Interval;
+import dev.infiltration.statistics.McNemar;
+import dev.infiltration.statistics.SignTest;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import java.util.Arrays;

@@ -5,11 +5,14 @@ package dev.infiltration.compare;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import dev.infiltration.statistics.Conclusion;
+import dev.infiltration.statistics.Interval;
+import dev.infiltration.statistics.SignTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class RatioTest {
+public class RatioTest {
 
     @ParameterizedTest(name = "{0}: {1} to {2}, {4}")
     @CsvSource(delimiter = '|', textBlock = """
@@ -32,9 +35,7 @@ class RatioTest {
     @Test
     void printsWithItsInterval() {
         assertEquals("2", Ratio.between(2, 4).toString());
-        assertEquals(
-                "1, 0.5 to 2 (90 %)",
-                new Ratio(0, dev.infiltration.summary.Interval.around(0, StrictMath.log(2), 0.9)).toString());
+        assertEquals("1, 0.5 to 2 (90 %)", new Ratio(0, Interval.around(0, StrictMath.log(2), 0.9)).toString());
     }
 
     @Test

@@ -7,8 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.infiltration.summary.Interval;
-import dev.infiltration.summary.Moments;
+import dev.infiltration.statistics.Fieller;
+import dev.infiltration.statistics.Interval;
+import dev.infiltration.statistics.SampleStatistics;
 import org.junit.jupiter.api.Test;
 
 class RecoveryTest {
@@ -28,7 +29,7 @@ class RecoveryTest {
     void aLossTakenAsKnownGivesThePlainInterval() {
         double[] before = {100, 100, 100};
         double[] after = {400, 500, 600};
-        Interval gain = Moments.of(300, 400, 500).interval(0.95).orElseThrow();
+        Interval gain = SampleStatistics.of(300, 400, 500).interval(0.95).orElseThrow();
         Interval share = Recovery.of(1100, before, after).interval(0.95).orElseThrow();
         assertEquals(gain.low() / 1000, share.low(), 1e-14);
         assertEquals(gain.high() / 1000, share.high(), 1e-14);
@@ -42,7 +43,7 @@ class RecoveryTest {
             for (int i = 0; i < rest.length; i++) {
                 rest[i] = AFTER[i] - BEFORE[i] - share * (1000 - BEFORE[i]);
             }
-            assertEquals(0.05, Moments.of(rest).p(), 1e-10);
+            assertEquals(0.05, SampleStatistics.of(rest).p(), 1e-10);
         }
     }
 

@@ -7,7 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.infiltration.summary.Published;
+import dev.infiltration.statistics.Conclusion;
+import dev.infiltration.statistics.Published;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class SeveralGroupsTest {
+public class SeveralGroupsTest {
 
     @Test
     void holmAgreesWithFiftyPublishedValues() {
@@ -35,7 +36,7 @@ class SeveralGroupsTest {
         assertArrayEquals(numbers(adjusted), SeveralGroups.holm(numbers(p)), 1e-12, source);
     }
 
-    static double[] numbers(String text) {
+    public static double[] numbers(String text) {
         return Arrays.stream(text.split(" ", -1))
                 .mapToDouble(Double::parseDouble)
                 .toArray();

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.infiltration.statistics.Interval;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,8 +27,8 @@ class MonteCarloTest {
         Trials trials = TRIALS.run(SKEWED);
         assertEquals(340_000, trials.count());
         assertEquals(1.0664374788350641, trials.mean());
-        assertEquals(new Interval(0.49021743848833116, 2.0355868615754718), trials.symmetric());
-        assertEquals(new Interval(0.4072388852556725, 1.8508989218179739), trials.shortest());
+        assertEquals(new Interval(0.49021743848833116, 2.0355868615754718, 0.95), trials.symmetric());
+        assertEquals(new Interval(0.4072388852556725, 1.8508989218179739, 0.95), trials.shortest());
         assertEquals(trials.symmetric(), TRIALS.run(SKEWED).symmetric());
         assertNotEquals(trials.mean(), MonteCarlo.seeded(43).run(SKEWED).mean());
     }
@@ -63,8 +64,8 @@ class MonteCarloTest {
             values[i] = values.length - 1.0 - i;
         }
         Trials trials = new Trials(values, 0.95, 2, true);
-        assertEquals(new Interval(249, 9749), trials.symmetric());
-        assertEquals(new Interval(0, 9500), trials.shortest());
+        assertEquals(new Interval(249, 9749, 0.95), trials.symmetric());
+        assertEquals(new Interval(0, 9500, 0.95), trials.shortest());
         assertEquals(9500, trials.shortest().width());
         assertEquals(4999.5, trials.mean(), 1e-9);
         // √(M(M + 1)/12) (derived)
@@ -76,9 +77,9 @@ class MonteCarloTest {
     @Test
     void shortestIntervalLiesWhereTrialsAreDense() {
         double[] values = {0, 10, 20, 21, 22, 23, 24, 30, 40, 50};
-        assertEquals(new Interval(20, 24), new Trials(values, 0.4, 2, true).shortest());
-        assertEquals(new Interval(20, 24), new Trials(values, 0.4, 2, true).symmetric());
-        assertEquals(new Interval(0, 50), new Trials(values, 0.9999, 2, true).symmetric());
+        assertEquals(new Interval(20, 24, 0.4), new Trials(values, 0.4, 2, true).shortest());
+        assertEquals(new Interval(20, 24, 0.4), new Trials(values, 0.4, 2, true).symmetric());
+        assertEquals(new Interval(0, 50, 0.9999), new Trials(values, 0.9999, 2, true).symmetric());
     }
 
     @Test
@@ -137,7 +138,7 @@ class MonteCarloTest {
         Measurement exact = Measurement.of(x -> 5);
         Trials trials = TRIALS.run(exact);
         assertEquals(20_000, trials.count());
-        assertEquals(new Interval(5, 5), trials.shortest());
+        assertEquals(new Interval(5, 5, 0.95), trials.shortest());
         assertTrue(trials.compare(exact.propagate()).holds());
     }
 

@@ -4,6 +4,7 @@ package dev.infiltration.rate;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.infiltration.statistics.Interval;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;

@@ -3,6 +3,7 @@
 package dev.infiltration.rate;
 
 import dev.infiltration.rate.Spread.Shape;
+import dev.infiltration.statistics.Interval;
 import dev.infiltration.verification.Check;
 import dev.infiltration.verification.Table;
 import dev.infiltration.verification.Table.Row;

@@ -15,6 +15,7 @@ import dev.infiltration.field.Pouring.End;
 import dev.infiltration.field.Ring;
 import dev.infiltration.field.TestRun;
 import dev.infiltration.method.Methods;
+import dev.infiltration.statistics.Interval;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;

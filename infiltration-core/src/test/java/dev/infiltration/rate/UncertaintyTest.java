@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.method.Basis;
+import dev.infiltration.statistics.Interval;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -114,7 +115,7 @@ class UncertaintyTest {
         Uncertainty exact = result(5);
         assertEquals(0, exact.standardUncertainty());
         assertEquals(Double.POSITIVE_INFINITY, exact.degreesOfFreedom());
-        assertEquals(new Interval(5, 5), exact.interval(0.95));
+        assertEquals(new Interval(5, 5, 0.95), exact.interval(0.95));
     }
 
     @Test
@@ -127,7 +128,7 @@ class UncertaintyTest {
     void degreesOfFreedomAreCutToAWholeNumber() {
         Uncertainty poor = result(5, Term.of("x", 0, Spread.student(1, 1.5)));
         assertEquals(Uncertainty.coverageFactor(0.95, 1), poor.coverageFactor(0.95));
-        assertEquals(new Interval(5 - poor.expanded(0.95), 5 + poor.expanded(0.95)), poor.interval(0.95));
+        assertEquals(new Interval(5 - poor.expanded(0.95), 5 + poor.expanded(0.95), 0.95), poor.interval(0.95));
     }
 
     @Test

@@ -5,9 +5,9 @@ package dev.infiltration.review;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.infiltration.compare.Conclusion;
-import dev.infiltration.compare.McNemar;
 import dev.infiltration.field.Visit;
+import dev.infiltration.statistics.Conclusion;
+import dev.infiltration.statistics.McNemar;
 import dev.infiltration.summary.Criterion;
 import dev.infiltration.summary.Criterion.Form;
 import dev.infiltration.summary.Criterion.Relation;

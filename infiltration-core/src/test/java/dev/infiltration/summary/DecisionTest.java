@@ -13,6 +13,7 @@ import dev.infiltration.rate.RateOutcome.LowerBound;
 import dev.infiltration.rate.RateOutcome.Measured;
 import dev.infiltration.rate.RateOutcome.UpperBound;
 import dev.infiltration.rate.RateOutcome.Withheld;
+import dev.infiltration.statistics.Interval;
 import dev.infiltration.summary.Criterion.Form;
 import dev.infiltration.summary.Criterion.Relation;
 import dev.infiltration.summary.Decision.AsStated;

@@ -13,6 +13,10 @@ import dev.infiltration.rate.RateOutcome.LowerBound;
 import dev.infiltration.rate.RateOutcome.Measured;
 import dev.infiltration.rate.RateOutcome.UpperBound;
 import dev.infiltration.rate.RateOutcome.Withheld;
+import dev.infiltration.statistics.Interval;
+import dev.infiltration.statistics.LogNormalFit;
+import dev.infiltration.statistics.Published;
+import dev.infiltration.statistics.SampleStatistics;
 import dev.infiltration.units.InfiltrationRate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -26,7 +30,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class RateSummaryTest {
+public class RateSummaryTest {
 
     private static RateSummary random(double... rates) {
         return RateSummary.of(Sample.random(rates));
@@ -88,7 +92,7 @@ class RateSummaryTest {
                 Math.sqrt((475.0 * 475 + 175 * 175 + 375 * 375 + 1025 * 1025) / 3) / 575,
                 summary.cv().orElseThrow(),
                 1e-12);
-        double s = Moments.of(0, 2, 1, 4).sd() * Math.log(2);
+        double s = SampleStatistics.of(0, 2, 1, 4).sd() * Math.log(2);
         assertEquals(Math.sqrt(Math.exp(s * s) - 1), summary.logCv().orElseThrow(), 1e-12);
     }
 
@@ -126,14 +130,15 @@ class RateSummaryTest {
                 random(eight).toString().contains("far from the others"),
                 random(eight).toString());
         assertTrue(random(eight).bootstrapInterval(0.95, 1).isPresent());
-        assertEquals(Moments.of(eight).mean(), value(random(eight).mean()), 1e-9);
+        assertEquals(SampleStatistics.of(eight).mean(), value(random(eight).mean()), 1e-9);
     }
 
     @Test
     void drawingAnewIsOfTheLogarithms() {
         double[] rates = {100, 150, 220, 310, 400, 520, 700, 1100, 1500};
         Interval drawn = random(rates).bootstrapInterval(0.9, 5).orElseThrow();
-        assertEquals(Resampling.interval(Zones.logs(rates), 0.9, 5).exp(), drawn);
+        assertEquals(
+                SampleStatistics.bootstrapInterval(Zones.logs(rates), 0.9, 5).exp(), drawn);
     }
 
     @Test

@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.infiltration.compare.Conclusion;
-import dev.infiltration.compare.Fieller;
 import dev.infiltration.compare.Ratio;
+import dev.infiltration.statistics.Conclusion;
+import dev.infiltration.statistics.Fieller;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.statistics.LineFit;
 import dev.infiltration.units.InfiltrationRate;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;

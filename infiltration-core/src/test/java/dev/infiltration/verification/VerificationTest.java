@@ -7,13 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.check.SpacingChecks;
-import dev.infiltration.compare.CompareChecks;
 import dev.infiltration.plan.PlanChecks;
 import dev.infiltration.rate.RateChecks;
 import dev.infiltration.rate.UncertaintyChecks;
 import dev.infiltration.rate.WaterChecks;
-import dev.infiltration.summary.SummaryChecks;
-import dev.infiltration.trend.TrendChecks;
+import dev.infiltration.statistics.CompareChecks;
+import dev.infiltration.statistics.SummaryChecks;
+import dev.infiltration.statistics.TrendChecks;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
