@@ -28,7 +28,7 @@ final class BookIndex {
     private final Register register;
     private final List<VisitAt> visits = new ArrayList<>();
     private final Map<Spot, List<TestAt>> spots = new LinkedHashMap<>();
-    private final Map<Day, List<Series>> series = new HashMap<>();
+    private final Map<Day, DaySeries> series = new HashMap<>();
     private final Map<Place, Set<String>> withheld = new HashMap<>();
     private @Nullable Budgets budgets;
 
@@ -52,7 +52,7 @@ final class BookIndex {
                 days.computeIfAbsent(day(test), key -> new ArrayList<>()).add(test);
             }
         }
-        days.forEach((day, tests) -> series.put(day, Series.of(tests)));
+        days.forEach((day, tests) -> series.put(day, new DaySeries(Series.of(tests))));
     }
 
     /** {@return the index of a whole book} */
@@ -95,8 +95,8 @@ final class BookIndex {
     }
 
     /** The series of a test's location and date. */
-    List<Series> series(TestAt test) {
-        return series.getOrDefault(day(test), List.of());
+    DaySeries series(TestAt test) {
+        return series.getOrDefault(day(test), DaySeries.NONE);
     }
 
     /** Tests by location, whatever the date. */

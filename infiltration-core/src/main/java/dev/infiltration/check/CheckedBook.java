@@ -70,7 +70,27 @@ public final class CheckedBook {
      * @param test the test
      */
     public List<Series> series(TestAt test) {
-        return index.series(test);
+        return index.series(test).series();
+    }
+
+    /**
+     * {@return the runs that the rate of a test's location at its visit rests on}: the first that are not void of the visit's last
+     * series, up to the visit's last run; where all are void, all of those; none where the visit has no run there
+     *
+     * @param test a test of this book
+     * @param most how many runs the method includes
+     */
+    public List<PouringAt> runsForRate(TestAt test, int most) {
+        return index.series(test).runsOf(test.visit(), most);
+    }
+
+    /**
+     * {@return the prewettings of a test's location at its visit that are not void, in order}
+     *
+     * @param test a test of this book
+     */
+    public List<PouringAt> preWettings(TestAt test) {
+        return index.series(test).preWettingsOf(test.visit());
     }
 
     /** {@return what checks one test of this book while somebody types} */

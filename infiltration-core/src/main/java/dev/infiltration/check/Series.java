@@ -20,9 +20,13 @@ import org.jspecify.annotations.Nullable;
 public final class Series {
 
     private final List<PouringAt> records;
+    private final List<PouringAt> runs;
+    private final List<PouringAt> countingRuns;
 
     private Series(List<PouringAt> records) {
         this.records = records;
+        this.runs = records.stream().filter(PouringAt::isRun).toList();
+        this.countingRuns = runs.stream().filter(run -> !run.pouring().isVoid()).toList();
         Before before = Before.NOTHING;
         for (PouringAt record : records) {
             record.stand(before);
@@ -65,12 +69,12 @@ public final class Series {
 
     /** {@return the runs, void or not, in order} */
     public List<PouringAt> runs() {
-        return records.stream().filter(PouringAt::isRun).toList();
+        return runs;
     }
 
     /** {@return the runs that are not void, in order} */
     public List<PouringAt> countingRuns() {
-        return records.stream().filter(r -> r.isRun() && !r.pouring().isVoid()).toList();
+        return countingRuns;
     }
 
     /** The tests of one location and date, cut where a maintenance lies between two records. */

@@ -29,6 +29,7 @@ public final class Place implements Comparable<Place> {
         }
     };
 
+    /** Without a leading zero, and an int. */
     private static final Pattern POSITION = Pattern.compile("0|[1-9][0-9]{0,8}");
 
     private final @Nullable Place parent;
@@ -47,7 +48,7 @@ public final class Place implements Comparable<Place> {
         this.depth = parent == null ? 0 : parent.depth + 1;
     }
 
-    private record Member(int rank, Class<?> type) {}
+    private record Member(int rank, Class<?> type, boolean isList) {}
 
     private static Map<String, Member> members(Class<?> type) {
         Map<String, Member> members = new HashMap<>();
@@ -56,7 +57,12 @@ public final class Place implements Comparable<Place> {
         }
         if (type.isRecord()) {
             for (RecordComponent component : type.getRecordComponents()) {
-                members.put(component.getName(), new Member(members.size(), element(component.getGenericType())));
+                members.put(
+                        component.getName(),
+                        new Member(
+                                members.size(),
+                                element(component.getGenericType()),
+                                component.getType() == java.util.List.class));
             }
         }
         return members;
@@ -71,6 +77,37 @@ public final class Place implements Comparable<Place> {
             return (Class<?>) other.getRawType();
         }
         return type instanceof Class<?> plain ? plain : Object.class;
+    }
+
+    /**
+     * {@return the place that a JSON Pointer names}, whether or not a book has it: {@code /visits/0/tests/1}
+     *
+     * @param pointer the JSON Pointer (RFC 6901); the empty text is the book
+     * @throws IllegalArgumentException if it is neither empty nor starts with a slash
+     */
+    public static Place parse(String pointer) {
+        if (!pointer.isEmpty() && pointer.charAt(0) != '/') {
+            throw new IllegalArgumentException("pointer: expected nothing or a slash first, got " + pointer);
+        }
+        Place place = BOOK;
+        int from = 1;
+        while (from <= pointer.length() && !pointer.isEmpty()) {
+            int slash = pointer.indexOf('/', from);
+            int to = slash < 0 ? pointer.length() : slash;
+            place = place.step(pointer.substring(from, to).replace("~1", "/").replace("~0", "~"));
+            from = to + 1;
+        }
+        return place;
+    }
+
+    /** An entry where a list of the field book is and the token is a position, else a member. */
+    private Place step(String token) {
+        return isList() && POSITION.matcher(token).matches() ? entry(Integer.parseInt(token)) : member(token);
+    }
+
+    private boolean isList() {
+        Member member = parent == null || isEntry ? null : MEMBERS.get(parent.type).get(token);
+        return member != null && member.isList;
     }
 
     /**
@@ -92,22 +129,6 @@ public final class Place implements Comparable<Place> {
      */
     public Place entry(int index) {
         return new Place(this, Integer.toString(index), index, type, true);
-    }
-
-    /**
-     * {@return the place that a JSON Pointer names}; a token of digits alone is the position of an entry
-     *
-     * @param pointer the pointer, such as {@code /visits/0/date}; empty for the book
-     */
-    public static Place parse(String pointer) {
-        Place place = BOOK;
-        for (String token :
-                pointer.isEmpty() ? new String[0] : pointer.substring(1).split("/", -1)) {
-            place = POSITION.matcher(token).matches()
-                    ? place.entry(Integer.parseInt(token))
-                    : place.member(token.replace("~1", "/").replace("~0", "~"));
-        }
-        return place;
     }
 
     /** {@return the place around this one; of the book, the book} */

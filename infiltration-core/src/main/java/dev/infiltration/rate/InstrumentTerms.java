@@ -27,6 +27,7 @@ final class InstrumentTerms {
     private final Instruments instruments;
     private final List<Line> lines = new ArrayList<>();
     private boolean isBeyondMeasure;
+    private boolean hasBalanceError;
 
     InstrumentTerms(Instruments instruments) {
         this.instruments = instruments;
@@ -81,9 +82,9 @@ final class InstrumentTerms {
         @Nullable Stated<Mass> balance = water.isVolume() ? null : instruments.resolution(Kind.BALANCE, Mass.class);
         Stated<Mass> step = step(water.mass().statedResolution(), balance, water.lastDigit());
         add(RingTerm.MASS_READING, name, step.amount().in(FieldUnit.KILOGRAM) / 2, step.basis());
-        boolean isFirst = lines.stream().noneMatch(line -> line.kind() == RingTerm.MASS_ERROR);
-        @Nullable Stated<Mass> error = water.isVolume() || !isFirst ? null : instruments.balanceError();
+        @Nullable Stated<Mass> error = water.isVolume() || hasBalanceError ? null : instruments.balanceError();
         if (error != null) {
+            hasBalanceError = true;
             add(RingTerm.MASS_ERROR, error.whose(), error.amount().in(FieldUnit.KILOGRAM), error.basis());
         }
     }

@@ -9,9 +9,11 @@ import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Speed;
@@ -116,12 +118,14 @@ public final class UncertaintyBudget {
 
     UncertaintyBudget with(List<Line> more) {
         List<Line> all = new ArrayList<>(lines);
+        Set<String> names = new HashSet<>();
+        lines.forEach(line -> names.add(line.term().name()));
         for (Line line : more) {
             if (line.term().value() != 0) {
                 throw new IllegalArgumentException("term: expected a deviation about 0, found " + line.term());
             }
             String name = line.term().name();
-            if (all.stream().anyMatch(other -> other.term().name().equals(name))) {
+            if (!names.add(name)) {
                 throw new IllegalArgumentException("term: expected another name, found " + name + " twice");
             }
             all.add(line);

@@ -70,10 +70,7 @@ final class LocationPart {
     }
 
     private Optional<LocationRate> row() {
-        return review.locations().stream()
-                .filter(row ->
-                        row.visit() == tests.get(0).visit() && row.location().equals(location))
-                .findFirst();
+        return review.location(tests.get(0).visit(), location);
     }
 
     /** {@return the rate with what it rests on} */

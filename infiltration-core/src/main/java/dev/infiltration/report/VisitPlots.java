@@ -31,17 +31,19 @@ final class VisitPlots {
     private final Review review;
     private final VisitAt visit;
     private final RateWords words;
+    private final List<RateMark> marks;
 
     VisitPlots(Review review, VisitAt visit) {
         this.review = review;
         this.visit = visit;
         this.words = RateWords.of(visit);
+        this.marks = review.locations(visit).stream().map(VisitPlots::mark).toList();
     }
 
     List<Plot> all() {
         List<Plot> all = new ArrayList<>();
-        if (!marks().isEmpty()) {
-            all.add(new RatePlot(title(), words.own(), marks(), limits(review.specification(), visit)));
+        if (!marks.isEmpty()) {
+            all.add(new RatePlot(title(), words.own(), marks, limits(review.specification(), visit)));
         }
         map().ifPresent(all::add);
         return all;
@@ -51,10 +53,6 @@ final class VisitPlots {
         String title = visit.subject() + ", " + visit.visit().surface() + ", "
                 + visit.visit().date();
         return Printable.of(title);
-    }
-
-    private List<RateMark> marks() {
-        return review.locations(visit).stream().map(VisitPlots::mark).toList();
     }
 
     private static RateMark mark(LocationRate row) {
@@ -111,6 +109,8 @@ final class VisitPlots {
     /** Drawn where at least two locations have a place: on the surface's own grid, else by latitude and longitude. */
     private Optional<Plot> map() {
         Map<String, Location> places = places();
+        Map<String, RateMark> marksByName = new LinkedHashMap<>();
+        marks.forEach(mark -> marksByName.putIfAbsent(mark.label(), mark));
         List<MapPlot.Spot> onGrid = new ArrayList<>();
         List<MapPlot.Spot> onEarth = new ArrayList<>();
         FieldUnit<Length> unit = places.values().stream()
@@ -119,8 +119,9 @@ final class VisitPlots {
                 .findFirst()
                 .orElse(FieldUnit.METRE);
         places.forEach((name, spot) -> {
-            onGrid(spot, unit, name).ifPresent(onGrid::add);
-            onEarth(spot, places, name).ifPresent(onEarth::add);
+            RateMark mark = marksByName.getOrDefault(name, RateMark.of(name, new RateOutcome.Withheld(List.of())));
+            onGrid(spot, unit, mark).ifPresent(onGrid::add);
+            onEarth(spot, places, mark).ifPresent(onEarth::add);
         });
         return onGrid.size() > 1
                 ? Optional.of(new MapPlot(title(), words.own(), unit, "Along", "Across", onGrid))
@@ -129,27 +130,20 @@ final class VisitPlots {
                         : Optional.empty();
     }
 
-    private RateMark markOf(String name) {
-        return marks().stream()
-                .filter(mark -> mark.label().equals(name))
-                .findFirst()
-                .orElse(RateMark.of(name, new RateOutcome.Withheld(List.of())));
-    }
-
-    private Optional<MapPlot.Spot> onGrid(Location spot, FieldUnit<Length> unit, String name) {
+    private Optional<MapPlot.Spot> onGrid(Location spot, FieldUnit<Length> unit, RateMark mark) {
         return spot.x() == null || spot.y() == null
                 ? Optional.empty()
-                : spot(spot.x().in(unit), spot.y().in(unit), name);
+                : spot(spot.x().in(unit), spot.y().in(unit), mark);
     }
 
-    private Optional<MapPlot.Spot> spot(double x, double y, String name) {
+    private Optional<MapPlot.Spot> spot(double x, double y, RateMark mark) {
         return Double.isFinite(x) && Double.isFinite(y)
-                ? Optional.of(new MapPlot.Spot(x, y, markOf(name)))
+                ? Optional.of(new MapPlot.Spot(x, y, mark))
                 : Optional.empty();
     }
 
     /** Metres from the first location: over a surface the earth is flat. */
-    private Optional<MapPlot.Spot> onEarth(Location spot, Map<String, Location> places, String name) {
+    private Optional<MapPlot.Spot> onEarth(Location spot, Map<String, Location> places, RateMark mark) {
         Position here = spot.position();
         Position first = places.values().iterator().next().position();
         if (here == null || first == null || !isKnown(here) || !isKnown(first)) {
@@ -159,7 +153,7 @@ final class VisitPlots {
         double east = (longitude(here) - longitude(first))
                 * METRES_A_DEGREE
                 * StrictMath.cos(StrictMath.toRadians(latitude(first)));
-        return spot(east, north, name);
+        return spot(east, north, mark);
     }
 
     private static boolean isKnown(Position position) {

@@ -4,9 +4,9 @@ package dev.infiltration.review;
 
 import dev.infiltration.check.Bias;
 import dev.infiltration.check.Finding;
+import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Place;
-import dev.infiltration.field.Visit;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.summary.Criterion;
 import dev.infiltration.summary.Decision;
@@ -24,24 +24,12 @@ import java.util.stream.Stream;
 final class Decisions {
 
     private final Review review;
-    /** By visit; of the book where a finding stands in none. */
-    private final Map<Place, List<Finding>> findings;
-
     private final Map<VisitAt, List<RunRate>> runs;
 
     Decisions(Review review) {
         this.review = review;
-        this.findings = review.findings().stream().collect(Collectors.groupingBy(finding -> visitOf(finding.where())));
         this.runs = review.runs().stream()
                 .collect(Collectors.groupingBy(run -> run.run().test().visit()));
-    }
-
-    private static Place visitOf(Place where) {
-        Place place = where;
-        while (!place.isBook() && !place.isEntryOf(Visit.class)) {
-            place = place.outer();
-        }
-        return place;
     }
 
     List<VisitDecision> all() {
@@ -94,22 +82,20 @@ final class Decisions {
     }
 
     private Stream<Finding> bearing(VisitAt visit, Set<String> counting) {
-        List<Finding> near = findings.getOrDefault(review.placeOf(visit), List.of());
-        List<Finding> outside = findings.getOrDefault(Place.BOOK, List.of());
-        List<RunRate> rates = runs.getOrDefault(visit, List.of()).stream()
-                .filter(run -> run.outcome().figure().isPresent())
-                .toList();
         return Stream.concat(
-                Stream.concat(near.stream(), outside.stream())
-                        .filter(finding -> rates.stream().anyMatch(run -> Bearing.isOn(run, finding))),
-                near.stream().filter(finding -> isOnPreWetting(finding, visit, counting)));
+                runs.getOrDefault(visit, List.of()).stream()
+                        .filter(run -> run.outcome().figure().isPresent())
+                        .flatMap(run -> review.findings(run).stream()),
+                visit.tests().stream()
+                        .filter(test -> test.runs().isEmpty()
+                                && counting.contains(test.test().location()))
+                        .flatMap(this::within));
     }
 
-    /** A discontinued prewetting bounds its location without any run. */
-    private boolean isOnPreWetting(Finding finding, VisitAt visit, Set<String> counting) {
-        return visit.tests().stream()
-                .filter(test ->
-                        test.runs().isEmpty() && counting.contains(test.test().location()))
-                .anyMatch(test -> finding.where().isWithin(review.placeOf(test)));
+    /** Findings on a test itself: a discontinued prewetting bounds its location without any run. */
+    private Stream<Finding> within(TestAt test) {
+        Place place = review.placeOf(test);
+        return review.findings(test).stream()
+                .filter(finding -> finding.where().isWithin(place));
     }
 }

@@ -28,7 +28,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -48,14 +47,19 @@ public final class Review {
     private final List<Finding> findings;
     private final List<String> policyChanges;
     private final List<RunRate> runs = new ArrayList<>();
-    private final Map<String, RunRate> runsByPointer = new HashMap<>();
+    private final Map<Place, RunRate> runsByPlace = new HashMap<>();
+    private final Map<Row, List<TestAt>> testsByLocation = new HashMap<>();
+    private final Map<Row, LocationRate> rowsByLocation = new HashMap<>();
     private final List<LocationRate> locations = new ArrayList<>();
     private final Map<VisitAt, List<LocationRate>> locationsByVisit = new HashMap<>();
     private final List<SurfaceRate> surfaces = new ArrayList<>();
     private final Gaps gaps;
     private final Specification specification;
     /** Made when first asked for. */
-    private @Nullable Map<Place, List<Finding>> findingsByVisit;
+    private @Nullable FindingLookup lookup;
+
+    /** A location of a visit. */
+    private record Row(VisitAt visit, String location) {}
 
     private Review(CheckedBook checked, List<Problem> problems, Gaps gaps) {
         this.book = checked.book();
@@ -65,9 +69,10 @@ public final class Review {
         this.policyChanges = checked.changes();
         this.findings = checked.findings();
         for (VisitAt visit : checked.visits()) {
-            visit.tests().forEach(this::addRuns);
+            visit.tests().forEach(this::add);
             List<LocationRate> rates = LocationRate.of(checked, visit);
             locations.addAll(rates);
+            rates.forEach(row -> rowsByLocation.put(new Row(visit, row.location()), row));
             locationsByVisit.put(visit, List.copyOf(rates));
             surfaces.add(SurfaceRate.of(visit, rates));
         }
@@ -79,7 +84,9 @@ public final class Review {
         this.findings = other.findings;
         this.policyChanges = other.policyChanges;
         this.runs.addAll(other.runs);
-        this.runsByPointer.putAll(other.runsByPointer);
+        this.runsByPlace.putAll(other.runsByPlace);
+        this.testsByLocation.putAll(other.testsByLocation);
+        this.rowsByLocation.putAll(other.rowsByLocation);
         this.locations.addAll(other.locations);
         this.locationsByVisit.putAll(other.locationsByVisit);
         this.surfaces.addAll(other.surfaces);
@@ -87,11 +94,17 @@ public final class Review {
         this.specification = specification;
     }
 
-    private void addRuns(TestAt test) {
+    private void add(TestAt test) {
+        String location = test.test().location();
+        if (location != null) {
+            testsByLocation
+                    .computeIfAbsent(new Row(test.visit(), location), key -> new ArrayList<>())
+                    .add(test);
+        }
         test.runs().forEach(run -> {
             RunRate rate = new RunRate(run, run.place().in(gaps), run.outcome());
             runs.add(rate);
-            runsByPointer.put(rate.where().toString(), rate);
+            runsByPlace.put(rate.where(), rate);
         });
     }
 
@@ -175,7 +188,7 @@ public final class Review {
      * @param run the run
      */
     public List<Finding> findings(RunRate run) {
-        return findings.stream().filter(finding -> Bearing.isOn(run, finding)).toList();
+        return lookup().of(run);
     }
 
     /**
@@ -184,10 +197,7 @@ public final class Review {
      * @param test the test
      */
     public List<Finding> findings(TestAt test) {
-        Place where = placeOf(test);
-        return near(test.visit())
-                .filter(finding -> Bearing.isOn(test, where, finding))
-                .toList();
+        return lookup().of(test, placeOf(test));
     }
 
     /**
@@ -196,22 +206,50 @@ public final class Review {
      * @param visit the visit
      */
     public List<Finding> findings(VisitAt visit) {
-        Place where = placeOf(visit);
-        return near(visit)
-                .filter(finding -> Bearing.isOn(visit, where, finding))
+        return lookup().of(visit, placeOf(visit));
+    }
+
+    /**
+     * {@return the findings that bear on a location of a visit}: those on its tests, each once
+     *
+     * @param location a location row of this review
+     */
+    public List<Finding> findings(LocationRate location) {
+        return tests(location).stream()
+                .flatMap(test -> findings(test).stream())
+                .distinct()
                 .toList();
     }
 
-    /** Findings within a visit, and those outside all visits. */
-    private Stream<Finding> near(VisitAt visit) {
-        Map<Place, List<Finding>> known = findingsByVisit;
+    private FindingLookup lookup() {
+        FindingLookup known = lookup;
         if (known == null) {
-            known = Bearing.byVisit(findings);
-            findingsByVisit = known;
+            known = new FindingLookup(findings);
+            lookup = known;
         }
-        return Stream.concat(
-                known.getOrDefault(Place.BOOK, List.of()).stream(),
-                known.getOrDefault(placeOf(visit), List.of()).stream());
+        return known;
+    }
+
+    /**
+     * {@return the tests of a location of a visit, in the order of the document}
+     *
+     * @param location a location row of this review
+     */
+    public List<TestAt> tests(LocationRate location) {
+        return testsByLocation.getOrDefault(new Row(location.visit(), location.location()), List.of());
+    }
+
+    /**
+     * {@return the runs of a location of a visit, in the order of the document}, void or not
+     *
+     * @param location a location row of this review
+     */
+    public List<RunRate> runs(LocationRate location) {
+        return tests(location).stream()
+                .flatMap(test -> test.runs().stream())
+                .map(run -> runsByPlace.get(placeOf(run)))
+                .filter(Objects::nonNull)
+                .toList();
     }
 
     /** {@return every run with what it comes to, in the order of the document} */
@@ -225,7 +263,7 @@ public final class Review {
      * @param pointer the JSON Pointer of the run
      */
     public Optional<RateOutcome> outcome(String pointer) {
-        return Optional.ofNullable(runsByPointer.get(pointer)).map(RunRate::outcome);
+        return outcome(Place.parse(pointer));
     }
 
     /**
@@ -234,7 +272,7 @@ public final class Review {
      * @param place the place of the run
      */
     public Optional<RateOutcome> outcome(Place place) {
-        return outcome(place.toString());
+        return Optional.ofNullable(runsByPlace.get(place)).map(RunRate::outcome);
     }
 
     /**
@@ -277,6 +315,16 @@ public final class Review {
      */
     public List<LocationRate> locations(VisitAt visit) {
         return locationsByVisit.getOrDefault(visit, List.of());
+    }
+
+    /**
+     * {@return the row of a location of a visit; empty where it was not tested}
+     *
+     * @param visit    a visit of this review
+     * @param location the id of the location
+     */
+    public Optional<LocationRate> location(VisitAt visit, @Nullable String location) {
+        return location == null ? Optional.empty() : Optional.ofNullable(rowsByLocation.get(new Row(visit, location)));
     }
 
     /**

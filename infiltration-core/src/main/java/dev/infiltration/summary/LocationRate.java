@@ -4,7 +4,6 @@ package dev.infiltration.summary;
 
 import dev.infiltration.check.CheckedBook;
 import dev.infiltration.check.PouringAt;
-import dev.infiltration.check.Series;
 import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Word;
@@ -80,9 +79,10 @@ public record LocationRate(
 
     private static LocationRate of(CheckedBook book, VisitAt visit, String location, List<TestAt> tests) {
         if (tests.stream().allMatch(test -> test.runs().isEmpty())) {
-            return fromPreWetting(visit, location, book.series(tests.get(0)));
+            return fromPreWetting(visit, location, book.preWettings(tests.get(0)));
         }
-        List<PouringAt> runs = runsThatCount(book.series(tests.get(0)), visit);
+        int most = visit.method().map(method -> method.runsPerDay()).orElse(RUNS_WITHOUT_METHOD);
+        List<PouringAt> runs = book.runsForRate(tests.get(0), most);
         List<RateOutcome> outcomes = runs.stream().map(PouringAt::outcome).toList();
         RateOutcome mean = Outcomes.join(outcomes, Figures::mean);
         List<PouringAt> used = IntStream.range(0, runs.size())
@@ -92,39 +92,11 @@ public record LocationRate(
         return new LocationRate(visit, location, mean, used.size(), Source.RUNS, used);
     }
 
-    /** The first runs of the visit's last series, up to the visit's last run; of a series with void runs alone, those. */
-    private static List<PouringAt> runsThatCount(List<Series> series, VisitAt visit) {
-        Series last = lastWith(series, visit, true)
-                .or(() -> lastWith(series, visit, false))
-                .orElseThrow();
-        List<PouringAt> runs = last.runs();
-        int end = runs.size();
-        while (runs.get(end - 1).test().visit() != visit) {
-            end--;
-        }
-        List<PouringAt> own = runs.subList(0, end);
-        int most = visit.method().map(method -> method.runsPerDay()).orElse(RUNS_WITHOUT_METHOD);
-        List<PouringAt> counting =
-                own.stream().filter(run -> !run.pouring().isVoid()).limit(most).toList();
-        return counting.isEmpty() ? own : counting;
-    }
-
-    private static Optional<Series> lastWith(List<Series> series, VisitAt visit, boolean isCounting) {
-        return series.stream()
-                .filter(each -> (isCounting ? each.countingRuns() : each.runs())
-                        .stream().anyMatch(run -> run.test().visit() == visit))
-                .reduce((earlier, later) -> later);
-    }
-
     /**
      * Of several discontinued prewettings the last; one that drained or is void gives no rate. One whose end should be
      * recorded and is not withholds it.
      */
-    private static LocationRate fromPreWetting(VisitAt visit, String location, List<Series> series) {
-        List<PouringAt> preWettings = series.stream()
-                .flatMap(each -> each.records().stream())
-                .filter(record -> record.test().visit() == visit && !record.isRun())
-                .toList();
+    private static LocationRate fromPreWetting(VisitAt visit, String location, List<PouringAt> preWettings) {
         Optional<PouringAt> preWetting = preWettings.stream()
                 .filter(PouringAt::isEndMissing)
                 .findFirst()
