@@ -106,7 +106,8 @@ public final class Place implements Comparable<Place> {
     }
 
     private boolean isList() {
-        Member member = parent == null || isEntry ? null : MEMBERS.get(parent.type).get(token);
+        Member member =
+                parent == null || isEntry ? null : MEMBERS.get(parent.type).get(token);
         return member != null && member.isList;
     }
 

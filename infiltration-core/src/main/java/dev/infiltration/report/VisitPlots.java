@@ -137,9 +137,7 @@ final class VisitPlots {
     }
 
     private Optional<MapPlot.Spot> spot(double x, double y, RateMark mark) {
-        return Double.isFinite(x) && Double.isFinite(y)
-                ? Optional.of(new MapPlot.Spot(x, y, mark))
-                : Optional.empty();
+        return Double.isFinite(x) && Double.isFinite(y) ? Optional.of(new MapPlot.Spot(x, y, mark)) : Optional.empty();
     }
 
     /** Metres from the first location: over a surface the earth is flat. */

@@ -95,7 +95,6 @@ final class Decisions {
     /** Findings on a test itself: a discontinued prewetting bounds its location without any run. */
     private Stream<Finding> within(TestAt test) {
         Place place = review.placeOf(test);
-        return review.findings(test).stream()
-                .filter(finding -> finding.where().isWithin(place));
+        return review.findings(test).stream().filter(finding -> finding.where().isWithin(place));
     }
 }

@@ -74,9 +74,9 @@ final class FindingLookup {
     List<Finding> of(RunRate run) {
         Place test = run.where().outer().outer();
         Place visit = test.outer().outer();
-        return inOrder(Stream.of(
-                        named(run.run().test()), in(ofVisits, visit), in(besideRuns, test), in(ofRuns, run.where()))
-                .flatMap(each -> each));
+        return inOrder(
+                Stream.of(named(run.run().test()), in(ofVisits, visit), in(besideRuns, test), in(ofRuns, run.where()))
+                        .flatMap(each -> each));
     }
 
     /** {@return what bears on a test: first what is in no visit} */

@@ -17,9 +17,29 @@ class PlaceTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "", "/visits", "/visits/0", "/visits/12/tests/3/runs/1/water/mass", "/visits/-", "/visits/01/tests",
-                "/visits/99999999999", "/sites/0/surfaces/1/locations/2/position/latitude", "/0/1/2",
-                "/foo", "/foo/0", "/", "/a~1b", "/c%d", "/e^f", "/g|h", "/i\\j", "/k\"l", "/ ", "/m~0n", "/~01", "//", "/a//"
+                "",
+                "/visits",
+                "/visits/0",
+                "/visits/12/tests/3/runs/1/water/mass",
+                "/visits/-",
+                "/visits/01/tests",
+                "/visits/99999999999",
+                "/sites/0/surfaces/1/locations/2/position/latitude",
+                "/0/1/2",
+                "/foo",
+                "/foo/0",
+                "/",
+                "/a~1b",
+                "/c%d",
+                "/e^f",
+                "/g|h",
+                "/i\\j",
+                "/k\"l",
+                "/ ",
+                "/m~0n",
+                "/~01",
+                "//",
+                "/a//"
             })
     void aPlaceIsPrintedAsThePointerThatItIsParsedFrom(String pointer) {
         assertEquals(pointer, Place.parse(pointer).toString());
@@ -27,14 +47,21 @@ class PlaceTest {
 
     @Test
     void aParsedPlaceIsTheOneOfItsSteps() {
-        Place run = Place.BOOK.member("visits").entry(0).member("tests").entry(10).member("runs").entry(2);
+        Place run = Place.BOOK
+                .member("visits")
+                .entry(0)
+                .member("tests")
+                .entry(10)
+                .member("runs")
+                .entry(2);
         Place parsed = Place.parse("/visits/0/tests/10/runs/2");
         assertEquals(run, parsed);
         assertEquals(run.hashCode(), parsed.hashCode());
         assertTrue(parsed.isEntryOf(TestRun.class));
         assertTrue(parsed.outer().outer().isEntryOf(LocationTest.class));
         assertTrue(Place.parse("/visits/2").compareTo(Place.parse("/visits/10")) < 0, "entries by position");
-        assertTrue(Place.parse("/visits/0/id").compareTo(Place.parse("/visits/0/date")) < 0, "members as in the record");
+        assertTrue(
+                Place.parse("/visits/0/id").compareTo(Place.parse("/visits/0/date")) < 0, "members as in the record");
     }
 
     @Test

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.review;
 
+import static dev.infiltration.Amounts.mm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
@@ -47,7 +48,9 @@ class FindingLookupTest {
                     .filter(finding -> isOn(run, finding))
                     .toList();
             assertEquals(expected, review.findings(run));
-            assertEquals(Optional.of(run.outcome()), review.outcome(Place.parse(run.where().toString())));
+            assertEquals(
+                    Optional.of(run.outcome()),
+                    review.outcome(Place.parse(run.where().toString())));
         }
         review.surfaces().forEach(row -> ofVisit(review, row.visit()));
         review.locations().forEach(row -> ofLocation(review, row));
@@ -102,7 +105,8 @@ class FindingLookupTest {
     private static boolean isOn(TestAt test, Finding finding) {
         VisitAt visit = test.visit();
         if (isWithin(finding, visit.place())) {
-            return isWithin(finding, test.place()) || !isWithin(finding, visit.place().member("tests"));
+            return isWithin(finding, test.place())
+                    || !isWithin(finding, visit.place().member("tests"));
         }
         return isOf("ring", test.test().ring(), finding)
                 || isOf("surface", visit.visit().surface(), finding)
@@ -120,7 +124,7 @@ class FindingLookupTest {
     @Test
     void aFindingOnARingIsFoundWithItsTestsAndOnOneRunWithThatRunAlone() {
         Review review = review(Season.si()
-                .ring(ring -> ring.withHeight(null))
+                .ring(ring -> ring.withInsideDiameter(mm("200")))
                 .run(0, 1, run -> run.withWater(null))
                 .book());
         RunRate first = review.runs().get(0);
