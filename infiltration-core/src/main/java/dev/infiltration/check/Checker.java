@@ -79,24 +79,34 @@ public final class Checker {
      * {@return this checker with a policy of the user's own}
      *
      * @param policy rules switched off, effects changed, limits set
+     * @throws IllegalArgumentException if it switches off a rule of the user that withholds rates
      */
     public Checker withPolicy(Policy policy) {
-        return new Checker(methods, equation, Objects.requireNonNull(policy, "policy"), rules, today);
+        Objects.requireNonNull(policy, "policy");
+        rules.forEach(rule -> refuseOff(policy, rule));
+        return new Checker(methods, equation, policy, rules, today);
     }
 
     /**
      * {@return this checker with one more rule}
      *
      * @param rule a rule of the user's own
-     * @throws IllegalArgumentException if there is one of that id already
+     * @throws IllegalArgumentException if there is one of that id already, or it withholds rates and the policy switches it off
      */
     public Checker withRule(Rule rule) {
+        refuseOff(policy, rule);
         if (rules.stream().anyMatch(other -> other.id().equals(rule.id()))) {
             throw new IllegalArgumentException("rule: there is a rule " + rule.id() + " already");
         }
         List<Rule> more = new ArrayList<>(rules);
         more.add(rule);
         return new Checker(methods, equation, policy, more, today);
+    }
+
+    private static void refuseOff(Policy policy, Rule rule) {
+        if (rule.isWithholding() && policy.isOff(rule.id())) {
+            throw new IllegalArgumentException("rule: " + rule.id() + " withholds rates and cannot be switched off");
+        }
     }
 
     /**

@@ -45,13 +45,13 @@ public final class Policy {
     }
 
     /**
-     * {@return this policy with a rule switched off}
+     * {@return this policy with a rule switched off}; a rule of the user that withholds rates is refused by the checker
      *
-     * @param rule the id of a rule
+     * @param rule the id of a rule, of the catalogue or in a namespace of the user
      * @throws IllegalArgumentException if the catalogue has no such rule, or it can withhold a rate
      */
     public Policy withoutRule(String rule) {
-        if (!rule.equals(Rule.RING_PLACEMENT) && Entry.of(rule).canWithhold()) {
+        if (!Rule.isOutsideCatalogue(rule) && Entry.of(rule).canWithhold()) {
             throw new IllegalArgumentException("rule: " + rule + " withholds rates and cannot be switched off");
         }
         return with(rule, Optional.empty());
@@ -65,7 +65,7 @@ public final class Policy {
      * @throws IllegalArgumentException if the catalogue has no such rule
      */
     public Policy withEffect(String rule, Effect effect) {
-        if (!rule.equals(Rule.RING_PLACEMENT)) {
+        if (!Rule.isOutsideCatalogue(rule)) {
             Entry.of(rule);
         }
         return with(rule, Optional.of(effect));
@@ -107,6 +107,11 @@ public final class Policy {
         if (limit != null) {
             changes.add(rule + ": at most " + limit);
         }
+    }
+
+    boolean isOff(String rule) {
+        Optional<Effect> effect = effects.get(rule);
+        return effect != null && effect.isEmpty();
     }
 
     /** {@return a finding as this policy has it, or empty where its rule is switched off} */

@@ -8,12 +8,16 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * A rule of a user's own: one function over a visit, a test, a prewetting or a run in its surroundings.
  *
  * <p>Its id starts with a name of the user's own, {@code harrow.sealant}; its findings show up like any other, after those of
  * the catalogue at the same place. Void prewettings and runs are not shown to it, nor visits whose id an earlier one has.
+ *
+ * <p>If the function throws an exception, the check goes on. A finding of this rule at that record names the cause; it
+ * withholds the rate if findings of this rule do.
  *
  * <pre>{@code
  * Rule photographed = Rule.onTest("harrow.photo", Effect.CAUTION, test ->
@@ -56,13 +60,18 @@ public final class Rule {
             Function<VisitAt, Optional<Remark>> onVisit,
             BiFunction<TestAt, UserLimits, Optional<Remark>> onTest,
             Function<PouringAt, Optional<Remark>> onPouring) {
-        int dot = id.indexOf('.');
-        boolean isOwn = dot >= 1 && dot < id.length() - 1 && !TAKEN.contains(id.substring(0, dot));
-        if (!isOwn && !id.equals(RING_PLACEMENT)) {
+        if (!isOutsideCatalogue(id)) {
             throw new IllegalArgumentException(
                     "id: expected a name of your own, a dot and the rule's name, not one of " + TAKEN + ", got " + id);
         }
         return new Rule(id, Objects.requireNonNull(effect, "effect"), Bias.NONE, onVisit, onTest, onPouring);
+    }
+
+    /** Whether an id is in a namespace of the user's own, or that of the library's add-on. */
+    static boolean isOutsideCatalogue(String id) {
+        int dot = id.indexOf('.');
+        boolean isOwn = dot >= 1 && dot < id.length() - 1 && !TAKEN.contains(id.substring(0, dot));
+        return isOwn || id.equals(RING_PLACEMENT);
     }
 
     /**
@@ -145,7 +154,7 @@ public final class Rule {
     }
 
     void judge(VisitAt visit, Findings findings) {
-        add(onVisit.apply(visit), visit.place(), visit.subject(), findings);
+        add(() -> onVisit.apply(visit), visit.place(), visit.subject(), findings);
     }
 
     private static Optional<Remark> nothing(TestAt test, UserLimits limits) {
@@ -161,14 +170,21 @@ public final class Rule {
     }
 
     void judge(TestAt test, UserLimits limits, Findings findings) {
-        add(onTest.apply(test, limits), test.place(), test.subject(), findings);
+        add(() -> onTest.apply(test, limits), test.place(), test.subject(), findings);
     }
 
     void judge(PouringAt pouring, Findings findings) {
-        add(onPouring.apply(pouring), pouring.place(), pouring.subject(), findings);
+        add(() -> onPouring.apply(pouring), pouring.place(), pouring.subject(), findings);
     }
 
-    private void add(Optional<Remark> remark, Place where, String subject, Findings findings) {
+    /** A rule that throws ends nothing: the finding names the cause, with the effect that the rule has. */
+    private void add(Supplier<Optional<Remark>> judge, Place where, String subject, Findings findings) {
+        Optional<Remark> remark;
+        try {
+            remark = Objects.requireNonNull(judge.get(), "the rule returned null");
+        } catch (RuntimeException failure) {
+            remark = Optional.of(failed(failure));
+        }
         remark.ifPresent(said -> findings.add(new Finding(
                 id,
                 effect,
@@ -180,5 +196,18 @@ public final class Rule {
                 said.message(),
                 said.remedy(),
                 Bases.USER)));
+    }
+
+    private static Remark failed(RuntimeException failure) {
+        return new Remark(
+                failure.toString(),
+                "",
+                "the rule could not be evaluated: " + failure,
+                "correct the rule; until then check this record by hand");
+    }
+
+    /** Whether its findings withhold rates. */
+    boolean isWithholding() {
+        return effect == Effect.NO_RATE;
     }
 }
