@@ -40,6 +40,7 @@ build() {
     command -v mvn >/dev/null || die "no mvn on the PATH: install Maven, 3.8.7 or later"
     local started
     mkdir -p "$target"
+    rm -f "$target"/launch.?????? # of a killed build; the stamp and the lock have shorter names
     started="$(mktemp "$target/launch.XXXXXX")" # what changes while the build runs is newer than this
     rm -rf "$stamp" "$lib"
     if ! mvn -q -B -f "$root/pom.xml" -Dstyle.color=never -Dmaven.test.skip=true -Dmaven.source.skip=true \
@@ -53,7 +54,8 @@ build() {
 # Two launches at once build once, where the system has flock.
 ensure_built() {
     fresh && return
-    mkdir -p "$target"
+    { mkdir -p "$target" && [[ -w $target ]] && : >>"$target/launch.lock"; } 2>/dev/null ||
+        die "the build is missing or older than its sources, and $target cannot be written to: run from a writable copy"
     exec 9>"$target/launch.lock"
     ! command -v flock >/dev/null || flock 9
     fresh || build

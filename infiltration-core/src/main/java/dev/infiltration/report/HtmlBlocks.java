@@ -108,9 +108,9 @@ final class HtmlBlocks {
         line("<figure>");
         line(picture.svg());
         line("<figcaption>" + HtmlWords.escaped(picture.plot().description()) + "</figcaption>");
+        line("</figure>");
         line("<details><summary>The same in figures</summary>");
         table(PlotWords.table(picture.plot()));
         line("</details>");
-        line("</figure>");
     }
 }

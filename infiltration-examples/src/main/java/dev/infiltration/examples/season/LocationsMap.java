@@ -6,7 +6,6 @@ package dev.infiltration.examples.season;
 import dev.infiltration.exchange.geojson.ReviewGeoJson;
 import dev.infiltration.review.Review;
 import java.io.IOException;
-import java.io.Writer;
 import java.nio.file.Path;
 
 /** Locations and surfaces with their latest rates, for a map. */
@@ -15,8 +14,6 @@ final class LocationsMap {
     private LocationsMap() {}
 
     static void writeTo(Path folder, Review review) throws IOException {
-        try (Writer map = TextFile.writer(folder.resolve("locations.geojson"))) {
-            ReviewGeoJson.write(review, map);
-        }
+        TextFile.write(folder.resolve("locations.geojson"), map -> ReviewGeoJson.write(review, map));
     }
 }

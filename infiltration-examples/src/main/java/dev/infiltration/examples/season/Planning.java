@@ -16,7 +16,6 @@ import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import java.io.IOException;
 import java.io.Writer;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -88,13 +87,9 @@ final class Planning {
     }
 
     void writeTo(Path folder) throws IOException {
-        Files.createDirectories(folder);
-        try (Writer text = TextFile.writer(folder.resolve("plan.txt"))) {
-            write(false, text);
-        }
-        try (Writer text = TextFile.writer(folder.resolve("plan.json"))) {
-            write(true, text);
-        }
+        OutputFolder.create(folder);
+        TextFile.write(folder.resolve("plan.txt"), text -> write(false, text));
+        TextFile.write(folder.resolve("plan.json"), text -> write(true, text));
         JointsInRing joints = plan.joints().orElse(null);
         if (joints != null) {
             Reading<Length> slip = Reading.of("10", FieldUnit.MILLIMETRE);

@@ -10,7 +10,6 @@ import dev.infiltration.field.Place;
 import dev.infiltration.field.ReadBook;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.Writer;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,13 +42,11 @@ final class RunsTable {
     /** {@return what of the book is not in the table, in words; nothing when all of it is} */
     static String writeTo(Path folder, FieldBook book) throws IOException {
         RunsCsv csv = RunsCsv.withDefaults();
-        try (Writer metadata = TextFile.writer(folder.resolve(NAME + "-metadata.json"))) {
-            csv.writeMetadata(book, NAME, metadata);
-        }
-        try (Writer table = TextFile.writer(folder.resolve(NAME))) {
-            List<Place> notHeld = csv.write(book, table);
-            return notHeld.isEmpty() ? "" : NAME + " does not hold all of the book: " + alike(notHeld);
-        }
+        TextFile.write(
+                folder.resolve(NAME + "-metadata.json"), metadata -> csv.writeMetadata(book, NAME, metadata));
+        TextFile.write(folder.resolve(NAME), table -> csv.writeParts(List.of(book), table));
+        List<Place> notHeld = csv.notHeld(book);
+        return notHeld.isEmpty() ? "" : NAME + " does not hold all of the book: " + alike(notHeld);
     }
 
     /** {@return the places in order}, those that differ in numbers alone as one, such as {@code /instruments/# (4)} */

@@ -24,7 +24,9 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -72,11 +74,20 @@ public final class Season {
         } catch (Arguments.UsageException wrong) {
             return fail(wrong.getMessage() + "\n" + Arguments.USAGE);
         } catch (IOException broken) {
-            return fail(
-                    broken instanceof java.nio.file.NoSuchFileException
-                            ? "no such file: " + broken.getMessage()
-                            : String.valueOf(broken.getMessage()));
+            return fail(message(broken));
+        } catch (OutOfMemoryError full) {
+            return fail("not enough memory for this input; with JDK_JAVA_OPTIONS=-Xmx8g Java takes up to 8 GB");
         }
+    }
+
+    private static String message(IOException failed) {
+        if (failed instanceof NoSuchFileException) {
+            return "no such file: " + failed.getMessage();
+        }
+        boolean namesFile = failed instanceof FileSystemException system && system.getFile() != null;
+        return namesFile
+                ? "cannot read " + ((FileSystemException) failed).getFile() + ": " + TextFile.reason(failed)
+                : String.valueOf(failed.getMessage());
     }
 
     private int fail(String message) {
@@ -161,6 +172,8 @@ public final class Season {
         if ("-".equals(book)) {
             try (InputStream input = watched(in)) {
                 return json.readEither(input);
+            } catch (IOException failed) {
+                throw new IOException("cannot read standard input: " + TextFile.reason(failed), failed);
             }
         }
         Path file = Path.of(book == null ? System.getProperty("season.demo", DEMO) : book);
@@ -179,13 +192,9 @@ public final class Season {
     }
 
     private void writeTo(Path folder, Review review) throws IOException {
-        Files.createDirectories(folder);
-        try (Writer text = TextFile.writer(folder.resolve("review.txt"))) {
-            write(review, false, text);
-        }
-        try (Writer text = TextFile.writer(folder.resolve("review.json"))) {
-            write(review, true, text);
-        }
+        OutputFolder.create(folder);
+        TextFile.write(folder.resolve("review.txt"), text -> write(review, false, text));
+        TextFile.write(folder.resolve("review.json"), text -> write(review, true, text));
         note(RunsTable.writeTo(folder, review.book()));
         LocationsMap.writeTo(folder, review);
     }
@@ -198,15 +207,13 @@ public final class Season {
         }
     }
 
-    /** Something that writes. */
-    private interface Writing {
-
-        void to(Writer writer) throws IOException;
-    }
-
-    private void print(Writing writing) throws IOException {
-        Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
-        writing.to(writer);
-        writer.flush();
+    private void print(TextFile.Content content) throws IOException {
+        try {
+            Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+            content.writeTo(writer);
+            writer.flush();
+        } catch (IOException failed) {
+            throw new IOException("cannot write to standard output: " + TextFile.reason(failed), failed);
+        }
     }
 }

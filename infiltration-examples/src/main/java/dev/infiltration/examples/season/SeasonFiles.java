@@ -32,6 +32,7 @@ final class SeasonFiles {
     private final Path folder;
     private final Plots plots = new SvgPlots();
     private final Set<Path> written = new HashSet<>();
+    private final Set<Path> folders = new HashSet<>();
 
     private SeasonFiles(Path folder) {
         this.folder = folder;
@@ -93,7 +94,8 @@ final class SeasonFiles {
     }
 
     private Path in(String part) throws IOException {
-        return Files.createDirectories(folder.resolve(part));
+        Path inner = folder.resolve(part);
+        return folders.add(inner) ? OutputFolder.create(inner) : inner;
     }
 
     private void write(Path file, String text) throws IOException {
