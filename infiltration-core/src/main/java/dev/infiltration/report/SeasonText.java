@@ -66,14 +66,7 @@ public final class SeasonText {
     }
 
     private void line(String indent, String words) {
-        text.append(indent).append(printable(words)).append(NEWLINE);
-    }
-
-    /** Control characters of an id or a note must not move a terminal's cursor. */
-    private static String printable(String words) {
-        return words.codePoints()
-                .mapToObj(c -> Character.isISOControl(c) ? "\uFFFD" : Character.toString(c))
-                .collect(Collectors.joining());
+        text.append(indent).append(Printable.of(words)).append(NEWLINE);
     }
 
     private void heading() {
