@@ -20,6 +20,9 @@ final class MethodFaults {
     /** How many times the highest of one system may lie below the lowest of the other. */
     private static final double MOST_APART = 1.25;
 
+    /** Runs at a location that fit into a day: one takes some minutes at least. */
+    private static final int MOST_RUNS = 100;
+
     private MethodFaults() {}
 
     static void refuse(
@@ -35,8 +38,8 @@ final class MethodFaults {
         Limit.all().forEach(limit -> addLimitFaults(limit, limits.get(limit), faults));
         addCountFaults(count, faults);
         addStepFaults(steps, faults);
-        if (runsPerDay < 1) {
-            faults.add("runsPerDay: expected at least 1, got " + runsPerDay);
+        if (runsPerDay < 1 || runsPerDay > MOST_RUNS) {
+            faults.add("runsPerDay: expected 1 to " + MOST_RUNS + ", got " + runsPerDay);
         }
         if (!faults.isEmpty()) {
             throw new IllegalArgumentException("the method contradicts itself: " + String.join("; ", faults));

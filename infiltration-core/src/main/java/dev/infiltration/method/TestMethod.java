@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param surfaceTypes  the types of surface that the method covers
  * @param limits        the limits, one for each {@link Limit}; {@link #limit} reads one of them
  * @param massSteps     mass of water for a run, by the time of the prewetting
- * @param runsPerDay    the largest number of runs at a location on a day, 1 or more; their mean is the rate of the location
+ * @param runsPerDay    the largest number of runs at a location on a day, 1 to 100; their mean is the rate of the location
  * @param locationCount number of locations of a surface
  * @param reportItems   items that a report must state
  */

@@ -126,12 +126,16 @@ public final class IntensityTable {
 
     /** {@return how far a value lies from one entry to the next, 0 to 1, by logarithms} */
     private static double share(double[] axis, int cell, double value) {
-        return value == axis[cell]
-                ? 0
-                : StrictMath.log(value / axis[cell]) / StrictMath.log(axis[cell + 1] / axis[cell]);
+        return value == axis[cell] ? 0 : logarithm(value, axis[cell]) / logarithm(axis[cell + 1], axis[cell]);
+    }
+
+    /** {@return the logarithm of a ratio}, of one that is no double too */
+    private static double logarithm(double above, double below) {
+        double ratio = above / below;
+        return Double.isInfinite(ratio) ? StrictMath.log(above) - StrictMath.log(below) : StrictMath.log(ratio);
     }
 
     private static double between(double low, double high, double share) {
-        return low * StrictMath.pow(high / low, share);
+        return StrictMath.pow(low, 1 - share) * StrictMath.pow(high, share);
     }
 }

@@ -20,12 +20,12 @@ public record RainHistogram(List<IntensityClass> classes) {
     /**
      * Copies the classes.
      *
-     * @throws IllegalArgumentException if no rain fell in them
+     * @throws IllegalArgumentException if no rain fell in them, or their depths have no finite sum
      */
     public RainHistogram {
         classes = List.copyOf(classes);
-        if (!(depth(classes) > 0)) {
-            throw new IllegalArgumentException("classes: expected rain in one of them");
+        if (!(depth(classes) > 0) || Double.isInfinite(depth(classes))) {
+            throw new IllegalArgumentException("classes: expected rain in one of them, and a finite depth in all");
         }
     }
 
@@ -47,6 +47,10 @@ public record RainHistogram(List<IntensityClass> classes) {
             if (from.value().signum() < 0 || !to.isPositive() || to.compareAmount(from) < 0) {
                 throw new IllegalArgumentException("from, to: expected 0 or more ascending, got " + from + ", " + to);
             }
+            double highest = to.in(FieldUnit.MILLIMETRE_PER_HOUR);
+            if (!(highest > 0) || Double.isInfinite(highest)) {
+                throw new IllegalArgumentException("to: expected a finite intensity above 0, got " + to);
+            }
             if (!(depth >= 0) || Double.isInfinite(depth)) {
                 throw new IllegalArgumentException("depth: expected a finite depth of 0 or more, got " + depth);
             }
@@ -60,7 +64,7 @@ public record RainHistogram(List<IntensityClass> classes) {
                 return carried > 0 ? 1 : 0;
             }
             double full = Math.max(0, carried - low);
-            double partly = carried * StrictMath.log(high / Math.max(low, carried));
+            double partly = carried * (StrictMath.log(high) - StrictMath.log(Math.max(low, carried)));
             return high > low ? (full + partly) / (high - low) : carried / high;
         }
     }
@@ -69,8 +73,12 @@ public record RainHistogram(List<IntensityClass> classes) {
      * {@return the share of all the rain that a surface takes in, 0 to 1}
      *
      * @param carried the intensity that it can carry, in mm/h
+     * @throws IllegalArgumentException if {@code carried} is not a number
      */
     public double shareTakenIn(double carried) {
+        if (Double.isNaN(carried)) {
+            throw new IllegalArgumentException("carried: expected a number, got NaN");
+        }
         return classes.stream()
                         .mapToDouble(part -> part.depth * part.takenIn(carried))
                         .sum()

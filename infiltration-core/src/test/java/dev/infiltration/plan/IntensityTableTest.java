@@ -82,6 +82,14 @@ class IntensityTableTest {
         assertEquals(OptionalDouble.empty(), found);
     }
 
+    /** The logarithm of the result is halfway between those of the entries (derived), whose ratio is no double. */
+    @Test
+    void extremeEntriesGiveANumber() {
+        double[] minutes = {1e-300, 1e300};
+        IntensityTable extreme = table(minutes, new double[] {10}, new double[][] {{1e-300}, {1e300}});
+        assertEquals(1, intensity(extreme, 1, 10).orElseThrow(), 1e-9);
+    }
+
     @Test
     void singleReturnPeriodIsInterpolatedByDurationAlone() {
         IntensityTable one = table(new double[] {10, 40}, new double[] {10}, new double[][] {{100}, {25}});

@@ -135,6 +135,16 @@ class SurfaceDemandTest {
     }
 
     @Test
+    void noShareIsNotANumber() {
+        IntensityClass most = part("0", "10", Double.MAX_VALUE);
+        assertThrows(IllegalArgumentException.class, () -> new RainHistogram(List.of(most, most)));
+        assertThrows(IllegalArgumentException.class, () -> part("0", "1e400", 1));
+        RainHistogram rain = new RainHistogram(List.of(part("0", "10", 1)));
+        assertThrows(IllegalArgumentException.class, () -> rain.shareTakenIn(Double.NaN));
+        assertEquals(0, rain.shareTakenIn(Double.MIN_VALUE), 1e-300);
+    }
+
+    @Test
     void histogramWithoutRainIsRefused() {
         assertThrows(IllegalArgumentException.class, () -> new RainHistogram(List.of()));
         assertThrows(IllegalArgumentException.class, () -> new RainHistogram(List.of(part("0", "1", 0))));

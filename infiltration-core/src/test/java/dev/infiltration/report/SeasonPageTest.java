@@ -192,7 +192,9 @@ class SeasonPageTest {
                 page.select("figure > svg").eachAttr("id"));
         page.select("figure").forEach(figure -> {
             assertEquals(1, figure.select("figcaption").size());
-            assertTrue(figure.nextElementSibling().is("details:has(table)"), figure.nextElementSibling().tagName());
+            assertTrue(
+                    figure.nextElementSibling().is("details:has(table)"),
+                    figure.nextElementSibling().tagName());
         });
     }
 

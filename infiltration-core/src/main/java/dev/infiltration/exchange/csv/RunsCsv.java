@@ -33,6 +33,8 @@ import org.jspecify.annotations.Nullable;
  * cells; with times as a watch shows them. A cell that cannot be read is a problem with its row and column, and takes with it
  * the test, visit, location, ring, surface or site it speaks of.
  *
+ * <p>Reading ends with a problem where a table exceeds 1 048 576 rows, 16 384 columns or 32 767 characters in a cell.
+ *
  * <p>A table holds less than a book: {@link #write(FieldBook, Writer)} names what it left out.
  */
 public final class RunsCsv {

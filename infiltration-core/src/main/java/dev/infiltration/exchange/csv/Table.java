@@ -39,7 +39,8 @@ final class Table implements AutoCloseable {
         Reader reader = new BufferedReader(ByteOrderMark.reader(bytes).reader(), HEAD);
         char separator = separator(reader);
         CsvSchema schema = CsvSchema.emptySchema().withColumnSeparator(separator);
-        return new Table(CSV.readerFor(String[].class).with(schema).readValues(reader), separator);
+        return new Table(
+                CSV.readerFor(String[].class).with(schema).readValues(new TableLimits(reader, separator)), separator);
     }
 
     private static char separator(Reader reader) throws IOException {

@@ -102,6 +102,9 @@ final class TableReading {
     private String @Nullable [] row() throws IOException {
         try {
             return table.next();
+        } catch (TableLimits.ExceededException exceeded) {
+            problems.add(problem(table.row(), exceeded.getMessage() + "; reading ends here"));
+            return null;
         } catch (Table.BrokenException broken) {
             problems.add(problem(table.row(), "a quote where none can stand; reading ends here"));
             return null;

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.exchange.TableMapping;
 import dev.infiltration.field.FieldBook;
+import dev.infiltration.field.Problem;
 import dev.infiltration.field.ReadBook;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -70,6 +71,32 @@ class RunsCsvProblemsTest {
         assertEquals(
                 locations,
                 left.stream().mapToInt(each -> each.locations().size()).sum());
+    }
+
+    @Test
+    void tableOfTooManyColumnsIsOneProblemAndNoLossOfMemory() {
+        ReadBook read = Csv.read(",".repeat(20_000_000));
+        assertEquals(
+                "found more than 16384 columns; reading ends here",
+                read.problems().get(0).message());
+    }
+
+    @Test
+    void rowsBeforeACellThatIsTooLongAreRead() {
+        String rows = "visit,location,surface,date,note\nV1,A,S,2026-06-03,x\n".concat("V1,B,S,2026-06-03,");
+        ReadBook read = Csv.read(rows + "x".repeat(40_000) + "\n");
+        assertEquals(
+                List.of("found a cell of more than 32767 characters; reading ends here"),
+                read.problems().stream().map(Problem::message).toList());
+        assertEquals(1, read.book().orElseThrow().visits().get(0).tests().size());
+    }
+
+    @Test
+    void rowsAboveTheLimitEndReading() {
+        ReadBook read = Csv.read("visit,surface\n" + "\n".repeat(1_100_000));
+        assertEquals(
+                "found more than 1048576 rows; reading ends here",
+                read.problems().get(0).message());
     }
 
     @Test

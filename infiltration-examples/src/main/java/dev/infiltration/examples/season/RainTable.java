@@ -8,6 +8,8 @@ import dev.infiltration.plan.RainRecord.Fall;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -65,10 +67,7 @@ final class RainTable {
      * @throws IOException if the file cannot be read or a row cannot stand
      */
     static RainRecord read(Path file, ZoneId zone) throws IOException {
-        List<String> lines = Files.readString(file, StandardCharsets.UTF_8)
-                .replace("\uFEFF", "")
-                .lines()
-                .toList();
+        List<String> lines = text(file).lines().toList();
         RainTable table = new RainTable(file, zone, lines.isEmpty() ? "" : lines.get(0));
         for (int i = 1; i < lines.size(); i++) {
             if (!lines.get(i).isBlank()) {
@@ -79,6 +78,21 @@ final class RainTable {
             throw table.refused(lines.size(), "expected a row");
         }
         return table.record();
+    }
+
+    /** {@return the text of a file}: UTF-8, or UTF-16 by its byte-order mark */
+    private static String text(Path file) throws IOException {
+        byte[] bytes = Files.readAllBytes(file);
+        boolean isMarked = bytes.length >= 2 && (bytes[0] & 0xFF) + (bytes[1] & 0xFF) == 0xFF + 0xFE;
+        try {
+            return (isMarked ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8)
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString()
+                    .replace("\uFEFF", "");
+        } catch (CharacterCodingException notText) {
+            throw new IOException(file + ": expected text in UTF-8, or in UTF-16 with a byte-order mark", notText);
+        }
     }
 
     private static List<String> cells(String line) {

@@ -42,8 +42,7 @@ final class RunsTable {
     /** {@return what of the book is not in the table, in words; nothing when all of it is} */
     static String writeTo(Path folder, FieldBook book) throws IOException {
         RunsCsv csv = RunsCsv.withDefaults();
-        TextFile.write(
-                folder.resolve(NAME + "-metadata.json"), metadata -> csv.writeMetadata(book, NAME, metadata));
+        TextFile.write(folder.resolve(NAME + "-metadata.json"), metadata -> csv.writeMetadata(book, NAME, metadata));
         TextFile.write(folder.resolve(NAME), table -> csv.writeParts(List.of(book), table));
         List<Place> notHeld = csv.notHeld(book);
         return notHeld.isEmpty() ? "" : NAME + " does not hold all of the book: " + alike(notHeld);

@@ -32,12 +32,15 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** The main job as a command: a field book in, its review out. */
 public final class Season {
 
     private static final String DEMO = "infiltration-examples/demo/harrow-quay.json";
+    private static final Pattern CONTROL = Pattern.compile("[\\p{C}\\u2028\\u2029&&[^\\n]]");
     private static final int REVIEWED = 0;
     private static final int NOT_CLEAN = 1;
     private static final int FAILED = 2;
@@ -90,15 +93,22 @@ public final class Season {
                 : String.valueOf(failed.getMessage());
     }
 
+    /** {@return a message}, with escapes for characters that control a terminal or reorder text */
+    private static String shown(String message) {
+        return CONTROL.matcher(message)
+                .replaceAll(found -> Matcher.quoteReplacement(
+                        String.format(Locale.ROOT, "\\u%04X", found.group().codePointAt(0))));
+    }
+
     private int fail(String message) {
-        err.println("season: " + message);
+        err.println("season: " + shown(message));
         return FAILED;
     }
 
     /** Says what is no failure, and is nothing to be silent of. */
     private void note(String message) {
         if (!message.isEmpty()) {
-            err.println("season: " + message);
+            err.println("season: " + shown(message));
         }
     }
 

@@ -116,7 +116,8 @@ final class TextFile {
         if (failed instanceof FileAlreadyExistsException || failed instanceof NotDirectoryException) {
             return "a file is where a folder is required";
         }
-        @Nullable String reason = failed instanceof FileSystemException system ? system.getReason() : failed.getMessage();
+        @Nullable
+        String reason = failed instanceof FileSystemException system ? system.getReason() : failed.getMessage();
         return reason == null ? failed.getClass().getSimpleName() : reason;
     }
 }

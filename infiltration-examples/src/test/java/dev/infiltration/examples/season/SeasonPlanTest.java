@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.examples.season.SeasonTest.Ran;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -102,7 +103,12 @@ class SeasonPlanTest {
             'from,to,depth mm;2026-06-01T06:00,2026-06-01T08:30,;2026-06-01T08:30,2026-06-05T18:00,0'
             """)
     void dryTimeIsFoundInTheRain(String rain, @TempDir Path folder) throws IOException {
-        Path file = Files.writeString(folder.resolve("rain.csv"), rain.replace(';', '\n'));
+        dryTimeIsFound(Files.writeString(folder.resolve("rain.csv"), rain.replace(';', '\n')));
+        byte[] marked = ("\uFEFF" + rain.replace(';', '\n')).getBytes(StandardCharsets.UTF_16LE);
+        dryTimeIsFound(Files.write(folder.resolve("marked.csv"), marked));
+    }
+
+    private static void dryTimeIsFound(Path file) {
         Ran ran = Ran.of(DEMO, "--plan", "HQ-A", "--today", "2026-06-01", "--rain", file.toString());
         assertEquals(0, ran.status(), ran.err());
         assertTrue(ran.out().contains("Start: from 2026-06-02 08:30 to 2026-06-05 "), ran.out());

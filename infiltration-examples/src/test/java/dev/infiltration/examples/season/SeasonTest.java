@@ -61,6 +61,12 @@ class SeasonTest {
     }
 
     @Test
+    void messagesEscapeWhatControlsATerminalOrReordersText() {
+        Ran ran = Ran.of("--a\u001B[31m\u202Eb");
+        assertTrue(ran.err().startsWith("season: no such option: --a\\u001B[31m\\u202Eb\n"), ran.err());
+    }
+
+    @Test
     void demoSaysThatItIsInvented() throws IOException {
         assertTrue(Files.readString(Path.of(DEMO)).contains("invented data"));
         assertTrue(Ran.of(DEMO).out().contains("invented"));
