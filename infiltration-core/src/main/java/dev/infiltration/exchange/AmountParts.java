@@ -39,10 +39,28 @@ final class AmountParts {
         if (index < 0) {
             pass.leaveOutKey("value, unit or resolution");
         } else if (met[index]) {
-            pass.leaveOutRepeated();
+            repeated(index);
         } else {
             met[index] = true;
             parts[index] = part(NAMES.get(index));
+        }
+    }
+
+    /** Of two values that differ neither can be believed. */
+    private void repeated(int index) {
+        int keyAt = pass.tokens().offset();
+        String where = pass.tokens().pointer();
+        @Nullable Part first = parts[index];
+        @Nullable Part second = part(NAMES.get(index));
+        boolean alike = first == null || second == null
+                ? first == second
+                : first.token == second.token && first.text.equals(second.text);
+        if (alike) {
+            pass.report(
+                    keyAt, where, "found the key \"" + NAMES.get(index) + "\", expected it once; the key is left out");
+        } else {
+            readable = false;
+            pass.reportValue(keyAt, where, "the key \"" + NAMES.get(index) + "\" with another value", "it once");
         }
     }
 

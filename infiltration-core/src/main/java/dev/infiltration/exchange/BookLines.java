@@ -7,6 +7,7 @@ import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.Gaps;
 import dev.infiltration.field.Problem;
 import dev.infiltration.field.ReadBook;
+import dev.infiltration.field.UnreadableValue;
 import dev.infiltration.field.Visit;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -26,6 +27,7 @@ final class BookLines {
     private final @Nullable FieldBook book;
     private final List<Problem> problems = new ArrayList<>();
     private final Map<String, List<Integer>> gaps = new HashMap<>();
+    private final List<UnreadableValue> unreadable = new ArrayList<>();
     private final List<Visit> visits = new ArrayList<>();
     private final List<Integer> positions = new ArrayList<>();
     private int lines;
@@ -70,6 +72,7 @@ final class BookLines {
     private void take(Text line, Content<?> content) {
         problems.addAll(line.problems(content.faults()));
         gaps.putAll(content.gaps());
+        unreadable.addAll(content.unreadable());
     }
 
     /** {@return what was read} */
@@ -81,6 +84,6 @@ final class BookLines {
         if (hasGap) {
             gaps.put("/visits", positions);
         }
-        return new ReadBook(book.withVisits(visits), problems, Gaps.of(gaps), List.of());
+        return new ReadBook(book.withVisits(visits), problems, Gaps.of(gaps), unreadable);
     }
 }

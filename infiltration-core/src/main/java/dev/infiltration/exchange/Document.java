@@ -73,7 +73,10 @@ final class Document<R> {
     Content<R> read(Text text, ReadLimits limits) {
         Content<Object> content = Content.of(text, "", limits, this::read);
         return new Content<>(
-                content.value() == null ? null : type.cast(content.value()), content.faults(), content.gaps());
+                content.value() == null ? null : type.cast(content.value()),
+                content.faults(),
+                content.gaps(),
+                content.unreadable());
     }
 
     private @Nullable Object read(Pass pass) {

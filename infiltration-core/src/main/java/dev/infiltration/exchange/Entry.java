@@ -14,9 +14,8 @@ import dev.infiltration.field.Visit;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** The records that are read or left out as a whole. */
+/** The records that are left out as a whole where JSON breaks off inside them; a document also for a value that cannot be read. */
 enum Entry {
-    /** Left out as a whole where JSON breaks off inside it, but not for a value that cannot be read. */
     SITE("site"),
     SURFACE("surface"),
     LOCATION("location"),
@@ -55,6 +54,6 @@ enum Entry {
 
     /** {@return whether a value that cannot be read takes this entry with it} */
     boolean goesWithItsParts() {
-        return this != SITE;
+        return this == DOCUMENT;
     }
 }

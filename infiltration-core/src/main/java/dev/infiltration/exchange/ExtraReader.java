@@ -31,7 +31,7 @@ final class ExtraReader implements ValueReader {
         boolean readable = true;
         for (JsonToken token = pass.element(); token != null; token = pass.element()) {
             @Nullable Object value = token == JsonToken.VALUE_NULL ? null : read(pass, token);
-            readable &= value != UNREADABLE || !pass.isInsideEntry();
+            readable &= value != UNREADABLE;
             if (value != UNREADABLE) {
                 list.add(value);
             }

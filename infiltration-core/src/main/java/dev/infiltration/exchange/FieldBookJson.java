@@ -90,7 +90,8 @@ public final class FieldBookJson {
 
     private ReadBook read(Text text) {
         Content<FieldBook> content = BOOK.read(text, limits);
-        return new ReadBook(content.value(), text.problems(content.faults()), Gaps.of(content.gaps()), List.of());
+        return new ReadBook(
+                content.value(), text.problems(content.faults()), Gaps.of(content.gaps()), content.unreadable());
     }
 
     /**
@@ -201,6 +202,65 @@ public final class FieldBookJson {
     public void writeLines(FieldBook book, Writer target) throws IOException {
         writeEachLine(book, Writer.nullWriter());
         writeEachLine(book, target);
+    }
+
+    /**
+     * Writes what was read of a document, with the original of every value that could not be read at its place.
+     *
+     * @param read   what was read
+     * @param target where to; it is flushed and stays open
+     * @throws IOException              if the target cannot be written to
+     * @throws IllegalArgumentException if nothing was readable, or a value cannot be written; nothing is written then
+     */
+    public void write(ReadBook read, Writer target) throws IOException {
+        FieldBook book = read.readPart().orElseThrow(() -> new IllegalArgumentException("read: nothing was readable"));
+        Originals originals = Originals.of(read);
+        for (Writer each : List.of(Writer.nullWriter(), target)) {
+            Output.PAGE.write(
+                    each, json -> new RecordWriter(json, "", limits.nesting(), originals).writeDocument(book, FORMAT));
+        }
+    }
+
+    /**
+     * Writes what was read of a document line by line, with the original of every value that could not be read.
+     *
+     * @param read   what was read
+     * @param target where to; it is flushed and stays open
+     * @throws IOException              if the target cannot be written to
+     * @throws IllegalArgumentException if nothing was readable, or a value cannot be written; nothing is written then
+     */
+    public void writeLines(ReadBook read, Writer target) throws IOException {
+        FieldBook book = read.readPart().orElseThrow(() -> new IllegalArgumentException("read: nothing was readable"));
+        for (Writer each : List.of(Writer.nullWriter(), target)) {
+            writeEachLine(book, Originals.of(read), each);
+        }
+    }
+
+    private void writeEachLine(FieldBook book, Originals originals, Writer target) throws IOException {
+        FieldBook first = book.withVisits(List.of());
+        Output.LINE.write(
+                target,
+                json -> new RecordWriter(json, "", limits.nesting(), originals.outside("/visits"))
+                        .writeDocument(first, FORMAT));
+        int line = 0;
+        for (int i = 0; i < book.visits().size(); i++) {
+            Visit visit = book.visits().get(i);
+            for (int position = originals.position("/visits", i); line < position; line++) {
+                writeLost(originals.inside("/visits/" + line), target);
+            }
+            String pointer = "/visits/" + line++;
+            Output.LINE.write(
+                    target, json -> new RecordWriter(json, pointer, limits.nesting(), originals).write(visit));
+        }
+        for (; line <= originals.lastEntry("/visits"); line++) {
+            writeLost(originals.inside("/visits/" + line), target);
+        }
+    }
+
+    /** A line holds no line breaks; between the tokens of JSON a space does as well. */
+    private static void writeLost(@Nullable String original, Writer target) throws IOException {
+        target.write(original == null ? "null" : original.replace('\n', ' ').replace('\r', ' '));
+        target.write('\n');
     }
 
     /**

@@ -14,8 +14,16 @@ final class ListReader implements ValueReader {
 
     private final ValueReader element;
     private final boolean ofEntries;
+    private final boolean eachCounts;
 
-    ListReader(ValueReader element) {
+    /**
+     * Reads lists.
+     *
+     * @param element    reads an element
+     * @param eachCounts whether an element that cannot be read, {@code null} included, keeps its place
+     */
+    ListReader(ValueReader element, boolean eachCounts) {
+        this.eachCounts = eachCounts;
         this.element = element;
         this.ofEntries = element instanceof RecordReader<?> record && record.entry() != null;
     }
@@ -33,14 +41,37 @@ final class ListReader implements ValueReader {
         Kept kept = new Kept(pass);
         boolean readable = true;
         for (JsonToken token = pass.element(); token != null; token = pass.element()) {
-            @Nullable Object value = token == JsonToken.VALUE_NULL ? null : element.read(pass, token);
+            int mark = pass.unreadable().size();
+            int start = pass.tokens().offset();
+            @Nullable Object value = token == JsonToken.VALUE_NULL ? nothing(pass) : element.read(pass, token);
+            if (value == UNREADABLE) {
+                pass.lose(mark, start);
+            }
             readable &= value != UNREADABLE || ofEntries || !pass.isInsideEntry();
-            kept.add(value == UNREADABLE ? null : value);
+            kept.add(value == UNREADABLE ? lost(pass) : value);
         }
         if (!readable) {
             return UNREADABLE;
         }
         return pass.tokens().ended() && !ofEntries ? null : kept.values;
+    }
+
+    /** {@code null} is no element, unless each element counts. */
+    private @Nullable Object nothing(Pass pass) {
+        if (!eachCounts || pass.isInsideEntry()) {
+            return null;
+        }
+        pass.refuseNull("an element that can be read");
+        return UNREADABLE;
+    }
+
+    /** {@return a record that keeps the place of one that could not be read, or null where none is needed} */
+    private @Nullable Object lost(Pass pass) {
+        return eachCounts
+                        && element instanceof RecordReader<?> record
+                        && !pass.tokens().ended()
+                ? record.empty(pass)
+                : null;
     }
 
     /** The elements kept and, from the first gap on, their positions in the document. */

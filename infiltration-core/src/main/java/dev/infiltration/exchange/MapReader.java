@@ -55,9 +55,12 @@ final class MapReader implements ValueReader {
 
     private boolean member(Pass pass, Map<String, @Nullable Object> map) {
         String key = pass.tokens().text();
+        int mark = pass.unreadable().size();
         @Nullable JsonToken token = pass.value();
+        int start = pass.tokens().offset();
         @Nullable Object read = token == null ? null : value.read(pass, token);
         if (read == UNREADABLE) {
+            pass.lose(mark, start);
             return !pass.isInsideEntry();
         }
         if (read != null || keepsNull) {

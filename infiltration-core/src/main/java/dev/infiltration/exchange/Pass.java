@@ -4,6 +4,7 @@
 package dev.infiltration.exchange;
 
 import dev.infiltration.exchange.text.Found;
+import dev.infiltration.field.UnreadableValue;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -18,6 +19,7 @@ final class Pass implements AutoCloseable {
     private final @Nullable Fault end;
     private final List<Fault> faults = new ArrayList<>();
     private final Map<String, List<Integer>> gaps = new HashMap<>();
+    private final List<UnreadableValue> unreadable = new ArrayList<>();
     private @Nullable Entry entry;
     private boolean cut;
     private boolean hasFormat;
@@ -110,6 +112,67 @@ final class Pass implements AutoCloseable {
     /** Reports a value that is not what was expected, and what is left out with it. */
     void reportValue(int offset, String where, String found, String expected) {
         report(offset, where, "found " + found + ", expected " + expected + "; " + loss());
+        unreadable.add(new UnreadableValue(where, where, ""));
+    }
+
+    /** {@return the values that could not be read, in the order in which they were met} */
+    List<UnreadableValue> unreadable() {
+        return unreadable;
+    }
+
+    /**
+     * Keeps the original text of the value that ends at the current token and could not be read.
+     *
+     * @param mark  how many unreadable values there were before it
+     * @param start characters before it
+     */
+    void lose(int mark, int start) {
+        if (tokens.ended()) {
+            return;
+        }
+        String lost = tokens.pointer();
+        String original = tokens.original(start);
+        for (int i = mark; i < unreadable.size(); i++) {
+            unreadable.set(i, new UnreadableValue(unreadable.get(i).where(), lost, original));
+        }
+    }
+
+    /** Reports that {@code null} stands for an element, which then could not be read. */
+    void refuseNull(String expected) {
+        reportValue(tokens.offset(), tokens.pointer(), "null", expected);
+        lose(unreadable.size() - 1, tokens.offset());
+    }
+
+    /**
+     * Passes over the current key and its value, which the object had before, and reports it.
+     *
+     * @param from characters before the first value
+     * @param to   characters before its end
+     * @return whether the values differ: then neither can be believed
+     */
+    boolean refuseRepeated(int from, int to) {
+        int offset = tokens.offset();
+        String where = tokens.pointer();
+        String key = Found.quoted(tokens.text());
+        if (tokens.next() == null) {
+            return false;
+        }
+        int start = tokens.offset();
+        tokens.skip();
+        if (tokens.ended()) {
+            return false;
+        }
+        if (tokens.isAlike(from, to, start)) {
+            report(offset, where, "found the key " + key + ", expected it once; the key is left out");
+            return false;
+        }
+        report(
+                offset,
+                where,
+                "found the key " + key + " with another value, expected it once; both values are left out");
+        unreadable.add(new UnreadableValue(where, where, tokens.original(from, to)));
+        unreadable.add(new UnreadableValue(where, where, tokens.original(start)));
+        return true;
     }
 
     private String loss() {

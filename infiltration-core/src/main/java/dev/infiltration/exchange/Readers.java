@@ -16,6 +16,7 @@ import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
@@ -34,6 +35,9 @@ final class Readers {
             Map.entry(ClockTime.class, Scalars.CLOCK_TIME),
             Map.entry(Mention.class, Mention.READER),
             Map.entry(WaterReading.class, AmountReader.ofWater()));
+
+    /** Lists in which a lost element changes what is computed. */
+    private static final Set<String> EACH_COUNTS = Set.of("tests", "runs", "pours", "events", "insideDiameters");
 
     private Readers() {}
 
@@ -72,7 +76,7 @@ final class Readers {
             return amount(last, name);
         }
         if (raw == List.class) {
-            return new ListReader(of(last, name, outer));
+            return new ListReader(of(last, name, outer), EACH_COUNTS.contains(name));
         }
         if (raw == Map.class) {
             return last == Object.class ? ExtraReader.OBJECT : MapReader.of(of(last, name, outer));

@@ -206,30 +206,54 @@ final class RecordReader<R> implements ValueReader {
     /** {@return whether nothing took the record with it} */
     private boolean readMembers(Pass pass, @Nullable Object[] values) {
         boolean readable = true;
-        boolean[] met = new boolean[values.length];
+        int[] ends = new int[2 * values.length];
         while (pass.tokens().next() == JsonToken.PROPERTY_NAME) {
             @Nullable Member member = members.get(pass.tokens().text());
             if (member == null) {
                 pass.leaveOutKey("one of " + String.join(", ", members.keySet()));
-            } else if (met[member.index]) {
-                pass.leaveOutRepeated();
+            } else if (ends[2 * member.index + 1] == 0) {
+                readable &= readMember(pass, member, values, ends);
+            } else if (isKept(pass, member)) {
+                readRepeated(pass, member, values, ends);
             } else {
-                met[member.index] = true;
-                readable &= readMember(pass, member, values);
+                pass.leaveOutRepeated();
             }
         }
         return readable;
     }
 
     /** Where the text breaks off in a member, it stays only if it is a list of entries: those that stood complete. */
-    private static boolean readMember(Pass pass, Member member, @Nullable Object[] values) {
+    private static boolean readMember(Pass pass, Member member, @Nullable Object[] values, int[] ends) {
+        int mark = pass.unreadable().size();
         @Nullable JsonToken token = pass.value();
+        int start = pass.tokens().offset();
         @Nullable Object value = token == null ? member.ofNull : member.reader.read(pass, token);
+        ends[2 * member.index] = start;
+        ends[2 * member.index + 1] =
+                pass.tokens().ended() ? start : pass.tokens().end();
         if (value == UNREADABLE) {
+            pass.lose(mark, start);
             return !pass.isInsideEntry();
         }
         values[member.index] = value;
         return true;
+    }
+
+    /** {@return whether a key is a part of a record that is kept}; others, such as the format, are read once */
+    private boolean isKept(Pass pass, Member member) {
+        return !pass.isInsideEntry() && member.index < constructor.getParameterCount();
+    }
+
+    /** Of two values that differ neither is kept. */
+    private static void readRepeated(Pass pass, Member member, @Nullable Object[] values, int[] ends) {
+        if (pass.refuseRepeated(ends[2 * member.index], ends[2 * member.index + 1])) {
+            values[member.index] = null;
+        }
+    }
+
+    /** {@return a record of which nothing is known} */
+    Object empty(Pass pass) {
+        return create(pass, 0, new @Nullable Object[slots]);
     }
 
     /** {@return whether the record stays although the text broke off in it}: any entry but the innermost does */

@@ -37,6 +37,7 @@ final class RecordWriter {
     private final JsonGenerator json;
     private final String prefix;
     private final int nesting;
+    private final Originals originals;
 
     /**
      * Writes to a generator.
@@ -45,6 +46,12 @@ final class RecordWriter {
      * @param nesting objects and lists inside each other that can be read again
      */
     RecordWriter(JsonGenerator json, String prefix, int nesting) {
+        this(json, prefix, nesting, Originals.none());
+    }
+
+    /** Writes to a generator, with the originals of what could not be read. */
+    RecordWriter(JsonGenerator json, String prefix, int nesting, Originals originals) {
+        this.originals = originals;
         this.json = json;
         this.prefix = prefix;
         this.nesting = nesting;
@@ -54,27 +61,82 @@ final class RecordWriter {
     void writeDocument(Record record, String format) {
         json.writeStartObject();
         json.writeStringProperty("format", format);
-        writeMembers(record);
+        writeMembers(record, prefix);
         json.writeEndObject();
     }
 
     /** Writes a record. */
     void write(Record record) {
+        write(record, prefix);
+    }
+
+    private void write(Record record, String place) {
         json.writeStartObject();
-        writeMembers(record);
+        writeMembers(record, place);
         json.writeEndObject();
     }
 
-    private void writeMembers(Record record) {
+    private void writeMembers(Record record, String place) {
         for (RecordComponent component : COMPONENTS.get(record.getClass())) {
             @Nullable Object value = value(record, component);
             if (record instanceof TestMethod && value instanceof Map<?, ?> limits) {
                 limits.forEach(this::writeLimit);
-            } else if (!isAbsent(value)) {
-                json.writeName(component.getName());
-                writeValue(Objects.requireNonNull(value));
+            } else {
+                writeMember(component.getName(), value, place + "/" + component.getName());
             }
         }
+    }
+
+    private void writeMember(String name, @Nullable Object value, String place) {
+        boolean isTouched = originals.inside(place) != null;
+        if (isTouched && isLost(value, place)) {
+            writeLost(name, place);
+        } else if (!isAbsent(value) || (value instanceof List<?> && isTouched)) {
+            json.writeName(name);
+            writeValue(Objects.requireNonNull(value), place);
+        }
+    }
+
+    /** {@return whether nothing of a member was kept}; a list is kept where only elements of it were lost */
+    private boolean isLost(@Nullable Object value, String member) {
+        return isAbsent(value)
+                && (!(value instanceof List<?>) || !originals.at(member).isEmpty());
+    }
+
+    /** A repeated key is written as often as it stood there. */
+    private void writeLost(String name, String member) {
+        List<String> texts = originals.at(member);
+        @Nullable String inside = originals.inside(member);
+        for (String text : texts.isEmpty() && inside != null ? List.of(inside) : texts) {
+            json.writeName(name);
+            json.writeRawValue(text);
+        }
+    }
+
+    /** Writes a list with the elements that were lost at their places. */
+    private void writeList(List<?> list, String place) {
+        json.writeStartArray();
+        int next = 0;
+        for (int i = 0; i < list.size(); i++) {
+            for (int position = originals.position(place, i); next < position; next++) {
+                writeLostElement(place + "/" + next);
+            }
+            String element = place + "/" + next++;
+            if (originals.at(element).isEmpty()) {
+                writeValue(Objects.requireNonNull(list.get(i)), element);
+            } else {
+                writeLostElement(element);
+            }
+        }
+        for (; next <= originals.lastEntry(place); next++) {
+            writeLostElement(place + "/" + next);
+        }
+        json.writeEndArray();
+    }
+
+    private void writeLostElement(String element) {
+        @Nullable String text = originals.inside(element);
+        json.writeRawValue(text == null ? "null" : text);
     }
 
     private void writeLimit(Object limit, Object band) {
@@ -82,7 +144,7 @@ final class RecordWriter {
         if (((Band<?>) band).isUnlimited()) {
             json.writeNull();
         } else {
-            write((Band<?>) band);
+            write((Band<?>) band, prefix);
         }
     }
 
@@ -100,19 +162,17 @@ final class RecordWriter {
                 || (value instanceof Map<?, ?> map && map.isEmpty());
     }
 
-    private void writeValue(Object value) {
+    private void writeValue(Object value, String place) {
         if (value instanceof Reading<?> reading) {
             writeAmount(reading);
         } else if (value instanceof WaterReading water) {
             writeAmount(water.reading());
         } else if (value instanceof Record record && !(value instanceof ClockTime)) {
-            write(record);
+            write(record, place);
         } else if (value instanceof List<?> list) {
-            json.writeStartArray();
-            list.forEach(this::writeValue);
-            json.writeEndArray();
+            writeList(list, place);
         } else if (value instanceof Map<?, ?> map) {
-            writeExtra(map);
+            writeMap(map, place);
         } else {
             writeScalar(value);
         }
@@ -167,6 +227,25 @@ final class RecordWriter {
             throw cannotWrite("a year from 0000 to 9999", value);
         }
         return value.toString();
+    }
+
+    private void writeMap(Map<?, ?> map, String place) {
+        if (originals.inside(place) == null) {
+            writeExtra(map);
+            return;
+        }
+        json.writeStartObject();
+        map.forEach((key, inner) -> {
+            json.writeName(String.valueOf(key));
+            writeExtra(inner);
+        });
+        originals
+                .keys(place)
+                .forEach((key, texts) -> texts.forEach(text -> {
+                    json.writeName(key);
+                    json.writeRawValue(text);
+                }));
+        json.writeEndObject();
     }
 
     private void writeExtra(@Nullable Object value) {

@@ -4,6 +4,8 @@
 package dev.infiltration.exchange;
 
 import dev.infiltration.exchange.text.Found;
+import dev.infiltration.field.UnreadableValue;
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
@@ -11,6 +13,7 @@ import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.TokenStreamFactory;
+import tools.jackson.core.io.JsonStringEncoder;
 import tools.jackson.core.json.JsonFactory;
 
 /**
@@ -31,6 +34,7 @@ final class Tokens implements AutoCloseable {
             .build();
 
     private final JsonParser parser;
+    private final char[] chars;
     private final int end;
     private final boolean isCut;
     private final String prefix;
@@ -47,6 +51,7 @@ final class Tokens implements AutoCloseable {
      */
     Tokens(Text text, String prefix, ReadLimits limits) {
         this.parser = JSON.createParser(ObjectReadContext.empty(), text.chars(), 0, text.end());
+        this.chars = text.chars();
         this.end = text.end();
         this.isCut = text.cut() != null;
         this.prefix = prefix;
@@ -128,6 +133,42 @@ final class Tokens implements AutoCloseable {
     /** {@return the characters before the current token} */
     int offset() {
         return (int) parser.currentTokenLocation().getCharOffset();
+    }
+
+    /** {@return the text from {@code start} to the end of the current token, as JSON}; of a long one the beginning, as a string */
+    String original(int start) {
+        return original(start, end());
+    }
+
+    String original(int start, int end) {
+        return original(chars, start, end);
+    }
+
+    /** {@return the characters before the end of the current token} */
+    int end() {
+        parser.finishToken();
+        return (int) parser.currentLocation().getCharOffset();
+    }
+
+    /** {@return whether the value from {@code from} to {@code to} is written as the one from {@code start} to the current token} */
+    boolean isAlike(int from, int to, int start) {
+        return Arrays.equals(chars, from, to, chars, start, end());
+    }
+
+    static String original(char[] chars, int start, int end) {
+        return end - start <= UnreadableValue.LONGEST_ORIGINAL
+                ? new String(chars, start, end - start)
+                : beginning(chars, start, end);
+    }
+
+    /** {@return the first characters of a text, as a JSON string} */
+    static String beginning(char[] chars, int start, int end) {
+        int length = Math.min(end - start, UnreadableValue.LONGEST_ORIGINAL);
+        if (length > 0 && Character.isHighSurrogate(chars[start + length - 1])) {
+            length--;
+        }
+        char[] quoted = JsonStringEncoder.getInstance().quoteAsCharArray(new String(chars, start, length));
+        return '"' + new String(quoted) + '"';
     }
 
     /** {@return the JSON Pointer of the current value or key} */

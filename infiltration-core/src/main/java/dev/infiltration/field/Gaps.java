@@ -47,8 +47,13 @@ public final class Gaps {
         return kept.isEmpty();
     }
 
-    /** {@return the document's index of entry {@code index} of the list at {@code list}} */
-    int indexInDocument(String list, int index) {
+    /**
+     * {@return the document's index of an entry}
+     *
+     * @param list  the list's pointer in the document
+     * @param index the entry's index among those that were kept
+     */
+    public int indexInDocument(String list, int index) {
         int @Nullable [] indices = kept.get(list);
         return indices == null || index >= indices.length ? index : indices[index];
     }

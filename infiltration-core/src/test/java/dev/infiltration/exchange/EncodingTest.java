@@ -50,7 +50,8 @@ class EncodingTest {
             """)
     void sameBookIsReadInEveryEncoding(String mark, String encoding) throws IOException {
         String text = harrowQuay();
-        assertEquals(JSON.read(text).book(), read(bytes(mark, text, encoding)).book());
+        assertEquals(
+                JSON.read(text).readPart(), read(bytes(mark, text, encoding)).book());
         Problem problem = read(bytes(mark, document("\"😀é\":0,\n \"x\":0"), encoding))
                 .problems()
                 .get(1);
@@ -59,7 +60,7 @@ class EncodingTest {
         ReadBook read = JSON.readLines(new ByteArrayInputStream(bytes(mark, lines, encoding)));
         assertEquals("é😀", book(read).visits().get(0).id());
         assertEquals(
-                read.book(),
+                read.readPart(),
                 JSON.readEither(new ByteArrayInputStream(bytes(mark, lines, encoding)))
                         .book());
     }
@@ -145,7 +146,7 @@ class EncodingTest {
     @ValueSource(strings = {"FE", "FEFF7B", "0000FEFF0000", "EFBB", "FFFE", "EFBBBF", "0000FEFF", ""})
     void bytesThatEndTooSoonAreNoBook(String hex) throws IOException {
         ReadBook read = read(HexFormat.of().parseHex(hex));
-        assertTrue(read.book().isEmpty());
+        assertTrue(read.readPart().isEmpty());
         assertEquals(1, read.problems().size());
     }
 

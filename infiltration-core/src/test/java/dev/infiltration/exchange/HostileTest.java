@@ -165,7 +165,7 @@ class HostileTest {
                     Samples.JSON.read(new ByteArrayInputStream(bytes)),
                     Samples.JSON.readLines(new ByteArrayInputStream(bytes)),
                     Samples.JSON.readEither(new ByteArrayInputStream(bytes)))) {
-                assertTrue(read.book().isEmpty());
+                assertTrue(read.readPart().isEmpty());
                 assertEquals(1, read.problems().size());
             }
         }

@@ -29,13 +29,13 @@ class LineValuesTest {
         assertEquals(List.of(2, "/visits/0"), List.of(problem.line(), problem.where()));
         assertEquals(line.startsWith(" ") ? 2 : 1, problem.column());
         assertTrue(problem.message().contains("expected an object"), problem.message());
-        assertEquals("V2", read.book().orElseThrow().visits().get(0).id());
+        assertEquals("V2", read.readPart().orElseThrow().visits().get(0).id());
     }
 
     @Test
     void firstLineThatHoldsNoObjectLeavesNothing() throws IOException {
         ReadBook read = read("5\n{\"id\": \"V2\"}\n");
-        assertTrue(read.book().isEmpty());
+        assertTrue(read.readPart().isEmpty());
         assertEquals(1, read.problems().size());
     }
 

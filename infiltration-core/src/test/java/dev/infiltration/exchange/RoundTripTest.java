@@ -54,6 +54,6 @@ class RoundTripTest {
 
     private static void assertSame(FieldBook book, ReadBook read) {
         assertEquals(List.of(), read.problems());
-        assertEquals(Optional.of(book), read.book());
+        assertEquals(Optional.of(book), read.readPart());
     }
 }

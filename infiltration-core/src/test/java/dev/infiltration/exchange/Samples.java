@@ -39,7 +39,7 @@ final class Samples {
     }
 
     static FieldBook book(ReadBook read) {
-        return read.book().orElseThrow(() -> new AssertionError("no book: " + read.problems()));
+        return read.readPart().orElseThrow(() -> new AssertionError("no book: " + read.problems()));
     }
 
     static List<String> places(ReadBook read) {
