@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param resolution the step it is read to
  * @param tolerance  how far it may be off, to either side
  * @param checkedOn  when it was last checked
+ * @param checkDue the date by which the next check is due
  * @param extra      the host's own values, kept and written back untouched
  */
 public record Instrument(
@@ -24,6 +25,7 @@ public record Instrument(
         @Nullable Reading<?> resolution,
         @Nullable Reading<?> tolerance,
         @Nullable LocalDate checkedOn,
+        @Nullable LocalDate checkDue,
         Map<String, Object> extra) {
 
     /** Copies the collections; absent ones become empty. */
@@ -37,7 +39,9 @@ public record Instrument(
      * @param id identifies the instrument in the book
      */
     public static Instrument of(@Nullable String id) {
-        return new Instrument(id, null, null, null, null, Map.of());
+        Draft draft = new Draft();
+        draft.id = id;
+        return draft.toRecord();
     }
 
     /**
@@ -46,7 +50,9 @@ public record Instrument(
      * @param id identifies the instrument in the book
      */
     public Instrument withId(@Nullable String id) {
-        return new Instrument(id, kind, resolution, tolerance, checkedOn, extra);
+        Draft draft = new Draft(this);
+        draft.id = id;
+        return draft.toRecord();
     }
 
     /**
@@ -55,7 +61,9 @@ public record Instrument(
      * @param kind what it measures
      */
     public Instrument withKind(@Nullable Kind kind) {
-        return new Instrument(id, kind, resolution, tolerance, checkedOn, extra);
+        Draft draft = new Draft(this);
+        draft.kind = kind;
+        return draft.toRecord();
     }
 
     /**
@@ -64,7 +72,9 @@ public record Instrument(
      * @param resolution the step it is read to
      */
     public Instrument withResolution(@Nullable Reading<?> resolution) {
-        return new Instrument(id, kind, resolution, tolerance, checkedOn, extra);
+        Draft draft = new Draft(this);
+        draft.resolution = resolution;
+        return draft.toRecord();
     }
 
     /**
@@ -73,7 +83,9 @@ public record Instrument(
      * @param tolerance how far it may be off, to either side
      */
     public Instrument withTolerance(@Nullable Reading<?> tolerance) {
-        return new Instrument(id, kind, resolution, tolerance, checkedOn, extra);
+        Draft draft = new Draft(this);
+        draft.tolerance = tolerance;
+        return draft.toRecord();
     }
 
     /**
@@ -82,7 +94,20 @@ public record Instrument(
      * @param checkedOn when it was last checked
      */
     public Instrument withCheckedOn(@Nullable LocalDate checkedOn) {
-        return new Instrument(id, kind, resolution, tolerance, checkedOn, extra);
+        Draft draft = new Draft(this);
+        draft.checkedOn = checkedOn;
+        return draft.toRecord();
+    }
+
+    /**
+     * {@return this record with another {@code checkDue}}
+     *
+     * @param checkDue the date by which the next check is due
+     */
+    public Instrument withCheckDue(@Nullable LocalDate checkDue) {
+        Draft draft = new Draft(this);
+        draft.checkDue = checkDue;
+        return draft.toRecord();
     }
 
     /**
@@ -91,7 +116,9 @@ public record Instrument(
      * @param extra the host's own values, kept and written back untouched
      */
     public Instrument withExtra(Map<String, Object> extra) {
-        return new Instrument(id, kind, resolution, tolerance, checkedOn, extra);
+        Draft draft = new Draft(this);
+        draft.extra = extra;
+        return draft.toRecord();
     }
 
     /** What an instrument measures. */
@@ -104,5 +131,33 @@ public record Instrument(
         TAPE,
         /** Temperature. */
         THERMOMETER
+    }
+
+    /** The parts of a record that is being made; the only place that knows their order. */
+    private static final class Draft {
+        private @Nullable String id;
+        private @Nullable Kind kind;
+        private @Nullable Reading<?> resolution;
+        private @Nullable Reading<?> tolerance;
+        private @Nullable LocalDate checkedOn;
+        private @Nullable LocalDate checkDue;
+        private Map<String, Object> extra = Map.of();
+
+        private Draft() {}
+
+        private Draft(Instrument from) {
+            id = from.id;
+            kind = from.kind;
+            resolution = from.resolution;
+            tolerance = from.tolerance;
+            checkedOn = from.checkedOn;
+            checkDue = from.checkDue;
+            extra = from.extra;
+        }
+
+        private Instrument toRecord() {
+            return new Instrument(
+                    id, kind, resolution, tolerance, checkedOn, checkDue, extra);
+        }
     }
 }

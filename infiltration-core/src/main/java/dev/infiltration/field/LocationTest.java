@@ -59,8 +59,11 @@ public record LocationTest(
      * @param ring     id of the ring, required once the test was made
      */
     public static LocationTest of(@Nullable String id, @Nullable String location, @Nullable String ring) {
-        return new LocationTest(
-                id, location, null, ring, null, null, null, null, null, List.of(), List.of(), null, Map.of());
+        Draft draft = new Draft();
+        draft.id = id;
+        draft.location = location;
+        draft.ring = ring;
+        return draft.toRecord();
     }
 
     /**
@@ -69,20 +72,9 @@ public record LocationTest(
      * @param id identifies the test in the book
      */
     public LocationTest withId(@Nullable String id) {
-        return new LocationTest(
-                id,
-                location,
-                notTested,
-                ring,
-                ringOffset,
-                surfaceTemperature,
-                waterTemperature,
-                clearSpacing,
-                preWet,
-                runs,
-                photos,
-                note,
-                extra);
+        Draft draft = new Draft(this);
+        draft.id = id;
+        return draft.toRecord();
     }
 
     /**
@@ -91,20 +83,9 @@ public record LocationTest(
      * @param location id of the location on the surface of the visit
      */
     public LocationTest withLocation(@Nullable String location) {
-        return new LocationTest(
-                id,
-                location,
-                notTested,
-                ring,
-                ringOffset,
-                surfaceTemperature,
-                waterTemperature,
-                clearSpacing,
-                preWet,
-                runs,
-                photos,
-                note,
-                extra);
+        Draft draft = new Draft(this);
+        draft.location = location;
+        return draft.toRecord();
     }
 
     /**
@@ -113,20 +94,9 @@ public record LocationTest(
      * @param notTested why no test was made, if none was
      */
     public LocationTest withNotTested(@Nullable NotTested notTested) {
-        return new LocationTest(
-                id,
-                location,
-                notTested,
-                ring,
-                ringOffset,
-                surfaceTemperature,
-                waterTemperature,
-                clearSpacing,
-                preWet,
-                runs,
-                photos,
-                note,
-                extra);
+        Draft draft = new Draft(this);
+        draft.notTested = notTested;
+        return draft.toRecord();
     }
 
     /**
@@ -135,20 +105,9 @@ public record LocationTest(
      * @param ring id of the ring, required once the test was made
      */
     public LocationTest withRing(@Nullable String ring) {
-        return new LocationTest(
-                id,
-                location,
-                notTested,
-                ring,
-                ringOffset,
-                surfaceTemperature,
-                waterTemperature,
-                clearSpacing,
-                preWet,
-                runs,
-                photos,
-                note,
-                extra);
+        Draft draft = new Draft(this);
+        draft.ring = ring;
+        return draft.toRecord();
     }
 
     /**
@@ -157,20 +116,9 @@ public record LocationTest(
      * @param ringOffset where the middle of the ring lay in the pattern of the joints
      */
     public LocationTest withRingOffset(@Nullable Offset ringOffset) {
-        return new LocationTest(
-                id,
-                location,
-                notTested,
-                ring,
-                ringOffset,
-                surfaceTemperature,
-                waterTemperature,
-                clearSpacing,
-                preWet,
-                runs,
-                photos,
-                note,
-                extra);
+        Draft draft = new Draft(this);
+        draft.ringOffset = ringOffset;
+        return draft.toRecord();
     }
 
     /**
@@ -179,20 +127,9 @@ public record LocationTest(
      * @param surfaceTemperature temperature of the surface
      */
     public LocationTest withSurfaceTemperature(@Nullable Reading<Temperature> surfaceTemperature) {
-        return new LocationTest(
-                id,
-                location,
-                notTested,
-                ring,
-                ringOffset,
-                surfaceTemperature,
-                waterTemperature,
-                clearSpacing,
-                preWet,
-                runs,
-                photos,
-                note,
-                extra);
+        Draft draft = new Draft(this);
+        draft.surfaceTemperature = surfaceTemperature;
+        return draft.toRecord();
     }
 
     /**
@@ -201,20 +138,9 @@ public record LocationTest(
      * @param waterTemperature temperature of the water
      */
     public LocationTest withWaterTemperature(@Nullable Reading<Temperature> waterTemperature) {
-        return new LocationTest(
-                id,
-                location,
-                notTested,
-                ring,
-                ringOffset,
-                surfaceTemperature,
-                waterTemperature,
-                clearSpacing,
-                preWet,
-                runs,
-                photos,
-                note,
-                extra);
+        Draft draft = new Draft(this);
+        draft.waterTemperature = waterTemperature;
+        return draft.toRecord();
     }
 
     /**
@@ -223,20 +149,9 @@ public record LocationTest(
      * @param clearSpacing clear distance taped to the nearest other location tested
      */
     public LocationTest withClearSpacing(@Nullable Reading<Length> clearSpacing) {
-        return new LocationTest(
-                id,
-                location,
-                notTested,
-                ring,
-                ringOffset,
-                surfaceTemperature,
-                waterTemperature,
-                clearSpacing,
-                preWet,
-                runs,
-                photos,
-                note,
-                extra);
+        Draft draft = new Draft(this);
+        draft.clearSpacing = clearSpacing;
+        return draft.toRecord();
     }
 
     /**
@@ -245,20 +160,9 @@ public record LocationTest(
      * @param preWet the prewetting
      */
     public LocationTest withPreWet(@Nullable PreWet preWet) {
-        return new LocationTest(
-                id,
-                location,
-                notTested,
-                ring,
-                ringOffset,
-                surfaceTemperature,
-                waterTemperature,
-                clearSpacing,
-                preWet,
-                runs,
-                photos,
-                note,
-                extra);
+        Draft draft = new Draft(this);
+        draft.preWet = preWet;
+        return draft.toRecord();
     }
 
     /**
@@ -267,20 +171,9 @@ public record LocationTest(
      * @param runs the runs, in the order written
      */
     public LocationTest withRuns(List<TestRun> runs) {
-        return new LocationTest(
-                id,
-                location,
-                notTested,
-                ring,
-                ringOffset,
-                surfaceTemperature,
-                waterTemperature,
-                clearSpacing,
-                preWet,
-                runs,
-                photos,
-                note,
-                extra);
+        Draft draft = new Draft(this);
+        draft.runs = runs;
+        return draft.toRecord();
     }
 
     /**
@@ -289,20 +182,9 @@ public record LocationTest(
      * @param photos file names of photographs
      */
     public LocationTest withPhotos(List<String> photos) {
-        return new LocationTest(
-                id,
-                location,
-                notTested,
-                ring,
-                ringOffset,
-                surfaceTemperature,
-                waterTemperature,
-                clearSpacing,
-                preWet,
-                runs,
-                photos,
-                note,
-                extra);
+        Draft draft = new Draft(this);
+        draft.photos = photos;
+        return draft.toRecord();
     }
 
     /**
@@ -311,20 +193,9 @@ public record LocationTest(
      * @param note anything else
      */
     public LocationTest withNote(@Nullable String note) {
-        return new LocationTest(
-                id,
-                location,
-                notTested,
-                ring,
-                ringOffset,
-                surfaceTemperature,
-                waterTemperature,
-                clearSpacing,
-                preWet,
-                runs,
-                photos,
-                note,
-                extra);
+        Draft draft = new Draft(this);
+        draft.note = note;
+        return draft.toRecord();
     }
 
     /**
@@ -333,20 +204,9 @@ public record LocationTest(
      * @param extra the host's own values, kept and written back untouched
      */
     public LocationTest withExtra(Map<String, Object> extra) {
-        return new LocationTest(
-                id,
-                location,
-                notTested,
-                ring,
-                ringOffset,
-                surfaceTemperature,
-                waterTemperature,
-                clearSpacing,
-                preWet,
-                runs,
-                photos,
-                note,
-                extra);
+        Draft draft = new Draft(this);
+        draft.extra = extra;
+        return draft.toRecord();
     }
 
     /** Why a location was not tested. */
@@ -366,5 +226,45 @@ public record LocationTest(
     /** {@return whether something was poured: a prewetting or a run is recorded, void or not} */
     public boolean isMade() {
         return preWet != null || !runs.isEmpty();
+    }
+
+    /** The parts of a record that is being made; the only place that knows their order. */
+    private static final class Draft {
+        private @Nullable String id;
+        private @Nullable String location;
+        private @Nullable NotTested notTested;
+        private @Nullable String ring;
+        private @Nullable Offset ringOffset;
+        private @Nullable Reading<Temperature> surfaceTemperature;
+        private @Nullable Reading<Temperature> waterTemperature;
+        private @Nullable Reading<Length> clearSpacing;
+        private @Nullable PreWet preWet;
+        private List<TestRun> runs = List.of();
+        private List<String> photos = List.of();
+        private @Nullable String note;
+        private Map<String, Object> extra = Map.of();
+
+        private Draft() {}
+
+        private Draft(LocationTest from) {
+            id = from.id;
+            location = from.location;
+            notTested = from.notTested;
+            ring = from.ring;
+            ringOffset = from.ringOffset;
+            surfaceTemperature = from.surfaceTemperature;
+            waterTemperature = from.waterTemperature;
+            clearSpacing = from.clearSpacing;
+            preWet = from.preWet;
+            runs = from.runs;
+            photos = from.photos;
+            note = from.note;
+            extra = from.extra;
+        }
+
+        private LocationTest toRecord() {
+            return new LocationTest(
+                    id, location, notTested, ring, ringOffset, surfaceTemperature, waterTemperature, clearSpacing, preWet, runs, photos, note, extra);
+        }
     }
 }

@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param thicknessIs whether the thickness was measured or estimated
  * @param joints      units and joints of a jointed surface
  * @param locations   the spots that tests may name
+ * @param zones the zones that locations name, with their areas
  * @param extra       the host's own values, kept and written back untouched
  */
 public record Surface(
@@ -36,11 +37,13 @@ public record Surface(
         @Nullable ThicknessBasis thicknessIs,
         @Nullable Joints joints,
         List<@Valid Location> locations,
+        List<@Valid SurfaceZone> zones,
         Map<String, Object> extra) {
 
     /** Copies the collections; absent ones become empty. */
     public Surface {
         locations = Frozen.list(locations, "locations");
+        zones = Frozen.list(zones, "zones");
         extra = Frozen.extra(extra);
     }
 
@@ -50,7 +53,9 @@ public record Surface(
      * @param id identifies the surface in the book
      */
     public static Surface of(@Nullable String id) {
-        return new Surface(id, null, null, null, null, null, null, null, List.of(), Map.of());
+        Draft draft = new Draft();
+        draft.id = id;
+        return draft.toRecord();
     }
 
     /**
@@ -59,7 +64,9 @@ public record Surface(
      * @param id identifies the surface in the book
      */
     public Surface withId(@Nullable String id) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
+        Draft draft = new Draft(this);
+        draft.id = id;
+        return draft.toRecord();
     }
 
     /**
@@ -68,7 +75,9 @@ public record Surface(
      * @param type the family of pavement
      */
     public Surface withType(@Nullable Type type) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
+        Draft draft = new Draft(this);
+        draft.type = type;
+        return draft.toRecord();
     }
 
     /**
@@ -77,7 +86,9 @@ public record Surface(
      * @param description unit type, laying pattern, joint filling, mix
      */
     public Surface withDescription(@Nullable String description) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
+        Draft draft = new Draft(this);
+        draft.description = description;
+        return draft.toRecord();
     }
 
     /**
@@ -86,7 +97,9 @@ public record Surface(
      * @param area its area; the number of locations is counted by the system this is written in
      */
     public Surface withArea(@Nullable Reading<Area> area) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
+        Draft draft = new Draft(this);
+        draft.area = area;
+        return draft.toRecord();
     }
 
     /**
@@ -95,7 +108,9 @@ public record Surface(
      * @param placedOn the day it was placed
      */
     public Surface withPlacedOn(@Nullable LocalDate placedOn) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
+        Draft draft = new Draft(this);
+        draft.placedOn = placedOn;
+        return draft.toRecord();
     }
 
     /**
@@ -104,7 +119,9 @@ public record Surface(
      * @param thickness thickness of the pavement course
      */
     public Surface withThickness(@Nullable Reading<Length> thickness) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
+        Draft draft = new Draft(this);
+        draft.thickness = thickness;
+        return draft.toRecord();
     }
 
     /**
@@ -113,7 +130,9 @@ public record Surface(
      * @param thicknessIs whether the thickness was measured or estimated
      */
     public Surface withThicknessIs(@Nullable ThicknessBasis thicknessIs) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
+        Draft draft = new Draft(this);
+        draft.thicknessIs = thicknessIs;
+        return draft.toRecord();
     }
 
     /**
@@ -122,7 +141,9 @@ public record Surface(
      * @param joints units and joints of a jointed surface
      */
     public Surface withJoints(@Nullable Joints joints) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
+        Draft draft = new Draft(this);
+        draft.joints = joints;
+        return draft.toRecord();
     }
 
     /**
@@ -131,7 +152,20 @@ public record Surface(
      * @param locations the spots that tests may name
      */
     public Surface withLocations(List<Location> locations) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
+        Draft draft = new Draft(this);
+        draft.locations = locations;
+        return draft.toRecord();
+    }
+
+    /**
+     * {@return this record with another {@code zones}}
+     *
+     * @param zones the zones that locations name, with their areas
+     */
+    public Surface withZones(List<SurfaceZone> zones) {
+        Draft draft = new Draft(this);
+        draft.zones = zones;
+        return draft.toRecord();
     }
 
     /**
@@ -140,7 +174,9 @@ public record Surface(
      * @param extra the host's own values, kept and written back untouched
      */
     public Surface withExtra(Map<String, Object> extra) {
-        return new Surface(id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, extra);
+        Draft draft = new Draft(this);
+        draft.extra = extra;
+        return draft.toRecord();
     }
 
     /** The family of pavement. */
@@ -163,5 +199,41 @@ public record Surface(
         ACTUAL,
         /** Estimated. */
         ESTIMATED
+    }
+
+    /** The parts of a record that is being made; the only place that knows their order. */
+    private static final class Draft {
+        private @Nullable String id;
+        private @Nullable Type type;
+        private @Nullable String description;
+        private @Nullable Reading<Area> area;
+        private @Nullable LocalDate placedOn;
+        private @Nullable Reading<Length> thickness;
+        private @Nullable ThicknessBasis thicknessIs;
+        private @Nullable Joints joints;
+        private List<Location> locations = List.of();
+        private List<SurfaceZone> zones = List.of();
+        private Map<String, Object> extra = Map.of();
+
+        private Draft() {}
+
+        private Draft(Surface from) {
+            id = from.id;
+            type = from.type;
+            description = from.description;
+            area = from.area;
+            placedOn = from.placedOn;
+            thickness = from.thickness;
+            thicknessIs = from.thicknessIs;
+            joints = from.joints;
+            locations = from.locations;
+            zones = from.zones;
+            extra = from.extra;
+        }
+
+        private Surface toRecord() {
+            return new Surface(
+                    id, type, description, area, placedOn, thickness, thicknessIs, joints, locations, zones, extra);
+        }
     }
 }

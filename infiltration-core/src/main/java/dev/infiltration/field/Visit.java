@@ -2,12 +2,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.field;
 
+import dev.infiltration.units.Reading;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotEmpty;
 import jakarta.validation.constraints.NotNull;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,15 +23,19 @@ import org.jspecify.annotations.Nullable;
  * @param method             id or alias of the test method; absent: chosen by the kind of surface
  * @param purpose            why the tests were made
  * @param campaign           joins visits to the surface whose locations count together
+ * @param references numbers or texts that the report refers to, by kind: permit, order
  * @param requestedLocations number of locations that the purchaser asked for
  * @param crew               who was there
  * @param instruments        ids of the instruments used
  * @param swept              whether loose material was broomed off
  * @param standingWater      whether water stood on the surface
  * @param potableWater       whether the water was potable
+ * @param endPointWithin how far the judgement "no free water left" may be off, either way
  * @param weather            weather and last rain
  * @param tests              the tests, in the order written
  * @param amendments         corrections made later
+ * @param preparedBy who prepared the record, and when
+ * @param reviewedBy who reviewed the record, and when
  * @param extra              the host's own values, kept and written back untouched
  */
 public record Visit(
@@ -39,15 +45,19 @@ public record Visit(
         @Nullable String method,
         @Nullable Purpose purpose,
         @Nullable String campaign,
+        Map<String, String> references,
         @Nullable Integer requestedLocations,
         List<@Valid CrewMember> crew,
         List<String> instruments,
         @Nullable Boolean swept,
         @Nullable Boolean standingWater,
         @Nullable Boolean potableWater,
+        @Nullable Reading<Time> endPointWithin,
         @Valid @Nullable Weather weather,
         List<@Valid LocationTest> tests,
         List<@Valid Amendment> amendments,
+        @Valid @Nullable SignOff preparedBy,
+        @Valid @Nullable SignOff reviewedBy,
         Map<String, Object> extra) {
 
     /** Copies the collections; absent ones become empty. */
@@ -56,6 +66,7 @@ public record Visit(
         instruments = Frozen.list(instruments, "instruments");
         tests = Frozen.list(tests, "tests");
         amendments = Frozen.list(amendments, "amendments");
+        references = Frozen.texts(references, "references");
         extra = Frozen.extra(extra);
     }
 
@@ -67,9 +78,11 @@ public record Visit(
      * @param date    the date of the visit
      */
     public static Visit of(@Nullable String id, @Nullable String surface, @Nullable LocalDate date) {
-        return new Visit(
-                id, surface, date, null, null, null, null, List.of(), List.of(), null, null, null, null, List.of(),
-                List.of(), Map.of());
+        Draft draft = new Draft();
+        draft.id = id;
+        draft.surface = surface;
+        draft.date = date;
+        return draft.toRecord();
     }
 
     /**
@@ -78,23 +91,9 @@ public record Visit(
      * @param id identifies the visit in the book
      */
     public Visit withId(@Nullable String id) {
-        return new Visit(
-                id,
-                surface,
-                date,
-                method,
-                purpose,
-                campaign,
-                requestedLocations,
-                crew,
-                instruments,
-                swept,
-                standingWater,
-                potableWater,
-                weather,
-                tests,
-                amendments,
-                extra);
+        Draft draft = new Draft(this);
+        draft.id = id;
+        return draft.toRecord();
     }
 
     /**
@@ -103,23 +102,9 @@ public record Visit(
      * @param surface id of the surface tested
      */
     public Visit withSurface(@Nullable String surface) {
-        return new Visit(
-                id,
-                surface,
-                date,
-                method,
-                purpose,
-                campaign,
-                requestedLocations,
-                crew,
-                instruments,
-                swept,
-                standingWater,
-                potableWater,
-                weather,
-                tests,
-                amendments,
-                extra);
+        Draft draft = new Draft(this);
+        draft.surface = surface;
+        return draft.toRecord();
     }
 
     /**
@@ -128,23 +113,9 @@ public record Visit(
      * @param date the date of the visit
      */
     public Visit withDate(@Nullable LocalDate date) {
-        return new Visit(
-                id,
-                surface,
-                date,
-                method,
-                purpose,
-                campaign,
-                requestedLocations,
-                crew,
-                instruments,
-                swept,
-                standingWater,
-                potableWater,
-                weather,
-                tests,
-                amendments,
-                extra);
+        Draft draft = new Draft(this);
+        draft.date = date;
+        return draft.toRecord();
     }
 
     /**
@@ -153,23 +124,9 @@ public record Visit(
      * @param method id or alias of the test method; absent: chosen by the kind of surface
      */
     public Visit withMethod(@Nullable String method) {
-        return new Visit(
-                id,
-                surface,
-                date,
-                method,
-                purpose,
-                campaign,
-                requestedLocations,
-                crew,
-                instruments,
-                swept,
-                standingWater,
-                potableWater,
-                weather,
-                tests,
-                amendments,
-                extra);
+        Draft draft = new Draft(this);
+        draft.method = method;
+        return draft.toRecord();
     }
 
     /**
@@ -178,23 +135,9 @@ public record Visit(
      * @param purpose why the tests were made
      */
     public Visit withPurpose(@Nullable Purpose purpose) {
-        return new Visit(
-                id,
-                surface,
-                date,
-                method,
-                purpose,
-                campaign,
-                requestedLocations,
-                crew,
-                instruments,
-                swept,
-                standingWater,
-                potableWater,
-                weather,
-                tests,
-                amendments,
-                extra);
+        Draft draft = new Draft(this);
+        draft.purpose = purpose;
+        return draft.toRecord();
     }
 
     /**
@@ -203,23 +146,20 @@ public record Visit(
      * @param campaign joins visits to the surface whose locations count together
      */
     public Visit withCampaign(@Nullable String campaign) {
-        return new Visit(
-                id,
-                surface,
-                date,
-                method,
-                purpose,
-                campaign,
-                requestedLocations,
-                crew,
-                instruments,
-                swept,
-                standingWater,
-                potableWater,
-                weather,
-                tests,
-                amendments,
-                extra);
+        Draft draft = new Draft(this);
+        draft.campaign = campaign;
+        return draft.toRecord();
+    }
+
+    /**
+     * {@return this record with another {@code references}}
+     *
+     * @param references numbers or texts that the report refers to, by kind: permit, order
+     */
+    public Visit withReferences(Map<String, String> references) {
+        Draft draft = new Draft(this);
+        draft.references = references;
+        return draft.toRecord();
     }
 
     /**
@@ -228,23 +168,9 @@ public record Visit(
      * @param requestedLocations number of locations that the purchaser asked for
      */
     public Visit withRequestedLocations(@Nullable Integer requestedLocations) {
-        return new Visit(
-                id,
-                surface,
-                date,
-                method,
-                purpose,
-                campaign,
-                requestedLocations,
-                crew,
-                instruments,
-                swept,
-                standingWater,
-                potableWater,
-                weather,
-                tests,
-                amendments,
-                extra);
+        Draft draft = new Draft(this);
+        draft.requestedLocations = requestedLocations;
+        return draft.toRecord();
     }
 
     /**
@@ -253,23 +179,9 @@ public record Visit(
      * @param crew who was there
      */
     public Visit withCrew(List<CrewMember> crew) {
-        return new Visit(
-                id,
-                surface,
-                date,
-                method,
-                purpose,
-                campaign,
-                requestedLocations,
-                crew,
-                instruments,
-                swept,
-                standingWater,
-                potableWater,
-                weather,
-                tests,
-                amendments,
-                extra);
+        Draft draft = new Draft(this);
+        draft.crew = crew;
+        return draft.toRecord();
     }
 
     /**
@@ -278,23 +190,9 @@ public record Visit(
      * @param instruments ids of the instruments used
      */
     public Visit withInstruments(List<String> instruments) {
-        return new Visit(
-                id,
-                surface,
-                date,
-                method,
-                purpose,
-                campaign,
-                requestedLocations,
-                crew,
-                instruments,
-                swept,
-                standingWater,
-                potableWater,
-                weather,
-                tests,
-                amendments,
-                extra);
+        Draft draft = new Draft(this);
+        draft.instruments = instruments;
+        return draft.toRecord();
     }
 
     /**
@@ -303,23 +201,9 @@ public record Visit(
      * @param swept whether loose material was broomed off
      */
     public Visit withSwept(@Nullable Boolean swept) {
-        return new Visit(
-                id,
-                surface,
-                date,
-                method,
-                purpose,
-                campaign,
-                requestedLocations,
-                crew,
-                instruments,
-                swept,
-                standingWater,
-                potableWater,
-                weather,
-                tests,
-                amendments,
-                extra);
+        Draft draft = new Draft(this);
+        draft.swept = swept;
+        return draft.toRecord();
     }
 
     /**
@@ -328,23 +212,9 @@ public record Visit(
      * @param standingWater whether water stood on the surface
      */
     public Visit withStandingWater(@Nullable Boolean standingWater) {
-        return new Visit(
-                id,
-                surface,
-                date,
-                method,
-                purpose,
-                campaign,
-                requestedLocations,
-                crew,
-                instruments,
-                swept,
-                standingWater,
-                potableWater,
-                weather,
-                tests,
-                amendments,
-                extra);
+        Draft draft = new Draft(this);
+        draft.standingWater = standingWater;
+        return draft.toRecord();
     }
 
     /**
@@ -353,23 +223,20 @@ public record Visit(
      * @param potableWater whether the water was potable
      */
     public Visit withPotableWater(@Nullable Boolean potableWater) {
-        return new Visit(
-                id,
-                surface,
-                date,
-                method,
-                purpose,
-                campaign,
-                requestedLocations,
-                crew,
-                instruments,
-                swept,
-                standingWater,
-                potableWater,
-                weather,
-                tests,
-                amendments,
-                extra);
+        Draft draft = new Draft(this);
+        draft.potableWater = potableWater;
+        return draft.toRecord();
+    }
+
+    /**
+     * {@return this record with another {@code endPointWithin}}
+     *
+     * @param endPointWithin how far the judgement "no free water left" may be off, either way
+     */
+    public Visit withEndPointWithin(@Nullable Reading<Time> endPointWithin) {
+        Draft draft = new Draft(this);
+        draft.endPointWithin = endPointWithin;
+        return draft.toRecord();
     }
 
     /**
@@ -378,23 +245,9 @@ public record Visit(
      * @param weather weather and last rain
      */
     public Visit withWeather(@Nullable Weather weather) {
-        return new Visit(
-                id,
-                surface,
-                date,
-                method,
-                purpose,
-                campaign,
-                requestedLocations,
-                crew,
-                instruments,
-                swept,
-                standingWater,
-                potableWater,
-                weather,
-                tests,
-                amendments,
-                extra);
+        Draft draft = new Draft(this);
+        draft.weather = weather;
+        return draft.toRecord();
     }
 
     /**
@@ -403,23 +256,9 @@ public record Visit(
      * @param tests the tests, in the order written
      */
     public Visit withTests(List<LocationTest> tests) {
-        return new Visit(
-                id,
-                surface,
-                date,
-                method,
-                purpose,
-                campaign,
-                requestedLocations,
-                crew,
-                instruments,
-                swept,
-                standingWater,
-                potableWater,
-                weather,
-                tests,
-                amendments,
-                extra);
+        Draft draft = new Draft(this);
+        draft.tests = tests;
+        return draft.toRecord();
     }
 
     /**
@@ -428,23 +267,31 @@ public record Visit(
      * @param amendments corrections made later
      */
     public Visit withAmendments(List<Amendment> amendments) {
-        return new Visit(
-                id,
-                surface,
-                date,
-                method,
-                purpose,
-                campaign,
-                requestedLocations,
-                crew,
-                instruments,
-                swept,
-                standingWater,
-                potableWater,
-                weather,
-                tests,
-                amendments,
-                extra);
+        Draft draft = new Draft(this);
+        draft.amendments = amendments;
+        return draft.toRecord();
+    }
+
+    /**
+     * {@return this record with another {@code preparedBy}}
+     *
+     * @param preparedBy who prepared the record, and when
+     */
+    public Visit withPreparedBy(@Nullable SignOff preparedBy) {
+        Draft draft = new Draft(this);
+        draft.preparedBy = preparedBy;
+        return draft.toRecord();
+    }
+
+    /**
+     * {@return this record with another {@code reviewedBy}}
+     *
+     * @param reviewedBy who reviewed the record, and when
+     */
+    public Visit withReviewedBy(@Nullable SignOff reviewedBy) {
+        Draft draft = new Draft(this);
+        draft.reviewedBy = reviewedBy;
+        return draft.toRecord();
     }
 
     /**
@@ -453,23 +300,9 @@ public record Visit(
      * @param extra the host's own values, kept and written back untouched
      */
     public Visit withExtra(Map<String, Object> extra) {
-        return new Visit(
-                id,
-                surface,
-                date,
-                method,
-                purpose,
-                campaign,
-                requestedLocations,
-                crew,
-                instruments,
-                swept,
-                standingWater,
-                potableWater,
-                weather,
-                tests,
-                amendments,
-                extra);
+        Draft draft = new Draft(this);
+        draft.extra = extra;
+        return draft.toRecord();
     }
 
     /** Why tests were made. */
@@ -486,5 +319,59 @@ public record Visit(
         RESEARCH,
         /** To practise. */
         TRAINING
+    }
+
+    /** The parts of a record that is being made; the only place that knows their order. */
+    private static final class Draft {
+        private @Nullable String id;
+        private @Nullable String surface;
+        private @Nullable LocalDate date;
+        private @Nullable String method;
+        private @Nullable Purpose purpose;
+        private @Nullable String campaign;
+        private Map<String, String> references = Map.of();
+        private @Nullable Integer requestedLocations;
+        private List<CrewMember> crew = List.of();
+        private List<String> instruments = List.of();
+        private @Nullable Boolean swept;
+        private @Nullable Boolean standingWater;
+        private @Nullable Boolean potableWater;
+        private @Nullable Reading<Time> endPointWithin;
+        private @Nullable Weather weather;
+        private List<LocationTest> tests = List.of();
+        private List<Amendment> amendments = List.of();
+        private @Nullable SignOff preparedBy;
+        private @Nullable SignOff reviewedBy;
+        private Map<String, Object> extra = Map.of();
+
+        private Draft() {}
+
+        private Draft(Visit from) {
+            id = from.id;
+            surface = from.surface;
+            date = from.date;
+            method = from.method;
+            purpose = from.purpose;
+            campaign = from.campaign;
+            references = from.references;
+            requestedLocations = from.requestedLocations;
+            crew = from.crew;
+            instruments = from.instruments;
+            swept = from.swept;
+            standingWater = from.standingWater;
+            potableWater = from.potableWater;
+            endPointWithin = from.endPointWithin;
+            weather = from.weather;
+            tests = from.tests;
+            amendments = from.amendments;
+            preparedBy = from.preparedBy;
+            reviewedBy = from.reviewedBy;
+            extra = from.extra;
+        }
+
+        private Visit toRecord() {
+            return new Visit(
+                    id, surface, date, method, purpose, campaign, references, requestedLocations, crew, instruments, swept, standingWater, potableWater, endPointWithin, weather, tests, amendments, preparedBy, reviewedBy, extra);
+        }
     }
 }

@@ -5,6 +5,7 @@ package dev.infiltration.report;
 import dev.infiltration.check.SurfaceAt;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Instrument;
+import dev.infiltration.field.SignOff;
 import dev.infiltration.field.Surface;
 import dev.infiltration.field.Visit;
 import dev.infiltration.report.Block.Fact;
@@ -43,7 +44,35 @@ final class VisitFacts {
         if (record.campaign() != null) {
             facts.add(new Fact("Campaign", Phrase.written(record.campaign())));
         }
+        addOptional(facts, record);
         return new Block.Facts(facts);
+    }
+
+    private void addOptional(List<Fact> facts, Visit record) {
+        List<Phrase> zones = visit.surface().stream()
+                .flatMap(surface -> surface.surface().zones().stream())
+                .map(zone -> Phrase.written(zone.id()).and(", area ").and(Phrase.written(zone.area())))
+                .toList();
+        if (!zones.isEmpty()) {
+            facts.add(new Fact("Zones", Phrase.joined(zones, "; ")));
+        }
+        record.references()
+                .forEach((kind, text) -> facts.add(new Fact("Reference", Phrase.written(kind).and(": ").and(Phrase.written(text)))));
+        if (record.endPointWithin() != null) {
+            facts.add(new Fact("End point judged within", Phrase.written(record.endPointWithin())));
+        }
+        if (record.preparedBy() != null) {
+            facts.add(new Fact("Prepared by", signOff(record.preparedBy())));
+        }
+        if (record.reviewedBy() != null) {
+            facts.add(new Fact("Reviewed by", signOff(record.reviewedBy())));
+        }
+    }
+
+    private static Phrase signOff(SignOff signOff) {
+        Phrase who = Phrase.written(signOff.initials());
+        Phrase role = signOff.role() == null ? who : who.and(", ").and(Phrase.written(signOff.role()));
+        return signOff.on() == null ? role : role.and(", ").and(Phrase.written(signOff.on()));
     }
 
     private Phrase site() {
@@ -92,6 +121,7 @@ final class VisitFacts {
     private static String described(Instrument instrument) {
         String kind = instrument.kind() == null ? "" : ", " + instrument.kind().word();
         String resolution = instrument.resolution() == null ? "" : " read to " + instrument.resolution();
-        return kind + resolution + (instrument.checkedOn() == null ? "" : ", checked on " + instrument.checkedOn());
+        String checked = instrument.checkedOn() == null ? "" : ", checked on " + instrument.checkedOn();
+        return kind + resolution + checked + (instrument.checkDue() == null ? "" : ", check due " + instrument.checkDue());
     }
 }

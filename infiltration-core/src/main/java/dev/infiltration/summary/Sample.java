@@ -5,7 +5,9 @@ package dev.infiltration.summary;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.Location.Selection;
+import dev.infiltration.field.SurfaceZone;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -129,6 +131,9 @@ public record Sample(List<Spot> spots, @Nullable Selection selection, Map<String
     /**
      * {@return the locations of a visit, with zone and selection as the book has them}
      *
+     * <p>The areas of the zones are those of the surface's {@code zones}, if each has an id of its own and an area above zero;
+     * else they are not known. {@link #withZoneShares} replaces them.
+     *
      * @param visit the visit
      * @param rates its location rows
      */
@@ -144,7 +149,22 @@ public record Sample(List<Spot> spots, @Nullable Selection selection, Map<String
                 .map(i -> new Spot(rates.get(i).outcome(), tested.get(i).zone()))
                 .toList();
         return new Sample(
-                spots, common(tested), Map.of(), SurfaceRate.of(visit, rates).notTested());
+                spots, common(tested), zoneAreas(visit), SurfaceRate.of(visit, rates).notTested());
+    }
+
+    /** Areas in m² by zone; empty where one of them is missing, not above zero, or given twice. */
+    private static Map<String, Double> zoneAreas(VisitAt visit) {
+        List<SurfaceZone> zones =
+                visit.surface().map(surface -> surface.surface().zones()).orElse(List.of());
+        Map<String, Double> areas = new LinkedHashMap<>();
+        for (SurfaceZone zone : zones) {
+            double area = zone.area() == null ? 0 : zone.area().in(FieldUnit.SQUARE_METRE);
+            boolean isUsable = zone.id() != null && area > 0 && Double.isFinite(area);
+            if (!isUsable || areas.put(zone.id(), area) != null) {
+                return Map.of();
+            }
+        }
+        return areas;
     }
 
     private static @Nullable Selection common(List<Location> locations) {

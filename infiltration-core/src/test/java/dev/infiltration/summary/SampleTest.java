@@ -14,8 +14,11 @@ import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.Location.Selection;
 import dev.infiltration.field.LocationTest;
+import dev.infiltration.field.SurfaceZone;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
+import dev.infiltration.units.Reading;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -40,6 +43,26 @@ class SampleTest {
         assertFalse(Sample.of(Selection.STRATIFIED, 1, 2)
                 .withZoneShares(Map.of("edge", 1.0))
                 .standsForSurface());
+    }
+
+    @Test
+    void takesZoneAreasFromTheBookOnlyWhereEachIsKnownOnce() {
+        SurfaceZone edge = SurfaceZone.of("edge", Reading.of("1000", FieldUnit.SQUARE_FOOT));
+        SurfaceZone interior = SurfaceZone.of("interior", Reading.of("900", FieldUnit.SQUARE_METRE));
+        assertEquals(Map.of("edge", 92.90304, "interior", 900.0), ofZones(edge, interior).zoneShares());
+        assertEquals(
+                Map.of("edge", 2.0),
+                ofZones(edge, interior).withZoneShares(Map.of("edge", 2.0)).zoneShares());
+        assertEquals(Map.of(), ofZones(edge, interior, edge).zoneShares());
+        assertEquals(Map.of(), ofZones(edge, SurfaceZone.of("interior", null)).zoneShares());
+        assertEquals(Map.of(), ofZones(edge, SurfaceZone.of(null, interior.area())).zoneShares());
+    }
+
+    private static Sample ofZones(SurfaceZone... zones) {
+        var book = Season.si()
+                .surface(surface -> surface.withZones(List.of(zones)))
+                .book();
+        return Sample.of(Checker.withDefaults().check(book).visits().get(0), List.of());
     }
 
     @Test
