@@ -156,8 +156,7 @@ public record Instrument(
         }
 
         private Instrument toRecord() {
-            return new Instrument(
-                    id, kind, resolution, tolerance, checkedOn, checkDue, extra);
+            return new Instrument(id, kind, resolution, tolerance, checkedOn, checkDue, extra);
         }
     }
 }

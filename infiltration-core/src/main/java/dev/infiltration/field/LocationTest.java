@@ -264,7 +264,19 @@ public record LocationTest(
 
         private LocationTest toRecord() {
             return new LocationTest(
-                    id, location, notTested, ring, ringOffset, surfaceTemperature, waterTemperature, clearSpacing, preWet, runs, photos, note, extra);
+                    id,
+                    location,
+                    notTested,
+                    ring,
+                    ringOffset,
+                    surfaceTemperature,
+                    waterTemperature,
+                    clearSpacing,
+                    preWet,
+                    runs,
+                    photos,
+                    note,
+                    extra);
         }
     }
 }

@@ -16,9 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param extra the host's own values, kept and written back untouched
  */
 public record SurfaceZone(
-        @NotEmpty @Nullable String id,
-        @Nullable Reading<Area> area,
-        Map<String, Object> extra) {
+        @NotEmpty @Nullable String id, @Nullable Reading<Area> area, Map<String, Object> extra) {
 
     /** Copies the collections; absent ones become empty. */
     public SurfaceZone {

@@ -371,7 +371,26 @@ public record Visit(
 
         private Visit toRecord() {
             return new Visit(
-                    id, surface, date, method, purpose, campaign, references, requestedLocations, crew, instruments, swept, standingWater, potableWater, endPointWithin, weather, tests, amendments, preparedBy, reviewedBy, extra);
+                    id,
+                    surface,
+                    date,
+                    method,
+                    purpose,
+                    campaign,
+                    references,
+                    requestedLocations,
+                    crew,
+                    instruments,
+                    swept,
+                    standingWater,
+                    potableWater,
+                    endPointWithin,
+                    weather,
+                    tests,
+                    amendments,
+                    preparedBy,
+                    reviewedBy,
+                    extra);
         }
     }
 }

@@ -57,7 +57,8 @@ final class VisitFacts {
             facts.add(new Fact("Zones", Phrase.joined(zones, "; ")));
         }
         record.references()
-                .forEach((kind, text) -> facts.add(new Fact("Reference", Phrase.written(kind).and(": ").and(Phrase.written(text)))));
+                .forEach((kind, text) -> facts.add(
+                        new Fact("Reference", Phrase.written(kind).and(": ").and(Phrase.written(text)))));
         if (record.endPointWithin() != null) {
             facts.add(new Fact("End point judged within", Phrase.written(record.endPointWithin())));
         }
@@ -122,6 +123,9 @@ final class VisitFacts {
         String kind = instrument.kind() == null ? "" : ", " + instrument.kind().word();
         String resolution = instrument.resolution() == null ? "" : " read to " + instrument.resolution();
         String checked = instrument.checkedOn() == null ? "" : ", checked on " + instrument.checkedOn();
-        return kind + resolution + checked + (instrument.checkDue() == null ? "" : ", check due " + instrument.checkDue());
+        return kind
+                + resolution
+                + checked
+                + (instrument.checkDue() == null ? "" : ", check due " + instrument.checkDue());
     }
 }

@@ -149,7 +149,10 @@ public record Sample(List<Spot> spots, @Nullable Selection selection, Map<String
                 .map(i -> new Spot(rates.get(i).outcome(), tested.get(i).zone()))
                 .toList();
         return new Sample(
-                spots, common(tested), zoneAreas(visit), SurfaceRate.of(visit, rates).notTested());
+                spots,
+                common(tested),
+                zoneAreas(visit),
+                SurfaceRate.of(visit, rates).notTested());
     }
 
     /** Areas in m² by zone; empty where one of them is missing, not above zero, or given twice. */

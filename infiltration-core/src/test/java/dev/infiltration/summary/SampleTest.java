@@ -49,13 +49,16 @@ class SampleTest {
     void takesZoneAreasFromTheBookOnlyWhereEachIsKnownOnce() {
         SurfaceZone edge = SurfaceZone.of("edge", Reading.of("1000", FieldUnit.SQUARE_FOOT));
         SurfaceZone interior = SurfaceZone.of("interior", Reading.of("900", FieldUnit.SQUARE_METRE));
-        assertEquals(Map.of("edge", 92.90304, "interior", 900.0), ofZones(edge, interior).zoneShares());
+        assertEquals(
+                Map.of("edge", 92.90304, "interior", 900.0),
+                ofZones(edge, interior).zoneShares());
         assertEquals(
                 Map.of("edge", 2.0),
                 ofZones(edge, interior).withZoneShares(Map.of("edge", 2.0)).zoneShares());
         assertEquals(Map.of(), ofZones(edge, interior, edge).zoneShares());
         assertEquals(Map.of(), ofZones(edge, SurfaceZone.of("interior", null)).zoneShares());
-        assertEquals(Map.of(), ofZones(edge, SurfaceZone.of(null, interior.area())).zoneShares());
+        assertEquals(
+                Map.of(), ofZones(edge, SurfaceZone.of(null, interior.area())).zoneShares());
     }
 
     private static Sample ofZones(SurfaceZone... zones) {

@@ -33,7 +33,15 @@ final class Tabled {
 
     /** Members that have no column. */
     private static final Set<String> WITHOUT_COLUMN = Set.of(
-            "instruments.book", "zones", "references", "maintenance", "amendments", "externalIds", "position.site", "extra", "source.ring");
+            "instruments.book",
+            "zones",
+            "references",
+            "maintenance",
+            "amendments",
+            "externalIds",
+            "position.site",
+            "extra",
+            "source.ring");
 
     private final Set<String> places = new HashSet<>();
 
