@@ -4,11 +4,11 @@ package dev.infiltration.compare;
 
 import dev.infiltration.statistics.Conclusion;
 import dev.infiltration.statistics.KruskalWallis;
+import dev.infiltration.statistics.PValueAdjustment;
 import dev.infiltration.statistics.RankSum;
 import dev.infiltration.statistics.TextTable;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -85,8 +85,10 @@ public final class SeveralGroups {
                 alone.add(pair(names.get(i), names.get(j)));
             }
         }
-        double[] adjusted = holm(alone.stream().mapToDouble(Pair::adjustedP).toArray());
-        double[] least = holm(alone.stream().mapToDouble(Pair::leastP).toArray());
+        double[] adjusted = PValueAdjustment.holm(
+                alone.stream().mapToDouble(Pair::adjustedP).toArray());
+        double[] least =
+                PValueAdjustment.holm(alone.stream().mapToDouble(Pair::leastP).toArray());
         return IntStream.range(0, adjusted.length)
                 .mapToObj(i -> adjusted(alone.get(i), adjusted[i], least[i]))
                 .toList();
@@ -104,27 +106,6 @@ public final class SeveralGroups {
 
     private static Pair adjusted(Pair pair, double p, double leastP) {
         return new Pair(pair.first(), pair.second(), pair.comparison(), p, leastP);
-    }
-
-    /**
-     * {@return probabilities adjusted for there being several, by Holm's steps (Scand. J. Statist. 6, 1979, 65–70)}
-     *
-     * @param probabilities each between 0 and 1, in any order; the result keeps it
-     */
-    public static double[] holm(double... probabilities) {
-        int n = probabilities.length;
-        int[] order = IntStream.range(0, n)
-                .boxed()
-                .sorted(Comparator.comparingDouble(i -> probabilities[i]))
-                .mapToInt(Integer::intValue)
-                .toArray();
-        double[] adjusted = new double[n];
-        double largest = 0;
-        for (int step = 0; step < n; step++) {
-            largest = Math.max(largest, Math.min(1, (n - step) * probabilities[order[step]]));
-            adjusted[order[step]] = largest;
-        }
-        return adjusted;
     }
 
     /** {@return what was tested, in words} */

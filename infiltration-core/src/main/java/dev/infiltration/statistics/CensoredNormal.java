@@ -117,7 +117,7 @@ final class CensoredNormal {
         return slope;
     }
 
-    private static double logBelow(double z) {
+    static double logBelow(double z) {
         if (z > FAR_TAIL) {
             return StrictMath.log(NORMAL.cumulativeProbability(z));
         }
@@ -129,7 +129,7 @@ final class CensoredNormal {
     }
 
     /** φ/Φ. */
-    private static double hazard(double z) {
+    static double hazard(double z) {
         return StrictMath.exp(-z * z / 2 - LOG_ROOT_TWO_PI - logBelow(z));
     }
 

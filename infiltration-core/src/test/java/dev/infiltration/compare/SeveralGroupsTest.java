@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.statistics.Conclusion;
+import dev.infiltration.statistics.PValueAdjustment;
 import dev.infiltration.statistics.Published;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -23,7 +24,7 @@ public class SeveralGroupsTest {
     void holmAgreesWithFiftyPublishedValues() {
         // example of R's help page p.adjust, values of R 4.2.2 (seen)
         assertArrayEquals(
-                Published.column("p-adjust.csv", 1), SeveralGroups.holm(Published.column("p-adjust.csv", 0)), 1e-14);
+                Published.column("p-adjust.csv", 1), PValueAdjustment.holm(Published.column("p-adjust.csv", 0)), 1e-14);
     }
 
     @ParameterizedTest(name = "{2}")
@@ -33,7 +34,7 @@ public class SeveralGroupsTest {
         .01 .04 .03 .005 | .03 .06 .06 .02 | textbook list (memory)
         """)
     void holmAgreesWithPublishedLists(String p, String adjusted, String source) {
-        assertArrayEquals(numbers(adjusted), SeveralGroups.holm(numbers(p)), 1e-12, source);
+        assertArrayEquals(numbers(adjusted), PValueAdjustment.holm(numbers(p)), 1e-12, source);
     }
 
     public static double[] numbers(String text) {

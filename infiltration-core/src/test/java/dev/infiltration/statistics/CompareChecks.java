@@ -4,7 +4,6 @@ package dev.infiltration.statistics;
 
 import dev.infiltration.compare.Ratio;
 import dev.infiltration.compare.RatioTest;
-import dev.infiltration.compare.SeveralGroups;
 import dev.infiltration.compare.SeveralGroupsTest;
 import dev.infiltration.verification.Check;
 import dev.infiltration.verification.Table;
@@ -164,7 +163,7 @@ public final class CompareChecks {
     private static Stream<Check> holm() {
         return Table.at(SeveralGroupsTest.class, "holmAgreesWithPublishedLists").flatMap(row -> {
             String[] expected = row.text("adjusted").split(" ", -1);
-            double[] adjusted = SeveralGroups.holm(SeveralGroupsTest.numbers(row.text("p")));
+            double[] adjusted = PValueAdjustment.holm(SeveralGroupsTest.numbers(row.text("p")));
             return IntStream.range(0, expected.length)
                     .mapToObj(i -> Check.within(
                             1e-12,
@@ -176,7 +175,7 @@ public final class CompareChecks {
     }
 
     private static Stream<Check> holmOfFifty() {
-        double[] adjusted = SeveralGroups.holm(Published.column("p-adjust.csv", 0));
+        double[] adjusted = PValueAdjustment.holm(Published.column("p-adjust.csv", 0));
         String[] expected =
                 Published.rows("p-adjust.csv").stream().map(row -> row[1]).toArray(String[]::new);
         return IntStream.range(0, expected.length)
