@@ -78,7 +78,7 @@ final class CriterionFile {
             @Nullable String method,
             @Nullable String source,
             @Nullable BigDecimal share,
-            @Nullable BigDecimal roundedTo,
+            @Nullable Reading<Speed> roundingIncrement,
             @Nullable String how) {
 
         /** Refuses a criterion of which a part is missing or of no sense. */
@@ -97,10 +97,24 @@ final class CriterionFile {
                     share == null || form != Criterion.Form.CONFIDENCE_BOUND || isBetween(share, 0.5, 1)
                             ? ""
                             : "its share is no level above 0.5 and below 1",
-                    roundedTo == null || roundedTo.signum() > 0 ? "" : "its roundedTo is not above 0",
-                    roundedTo == null || Math.abs(roundedTo.scale()) <= MOST_PLACES
-                            ? ""
-                            : "its roundedTo has more than " + MOST_PLACES + " places"));
+                    increment(roundingIncrement, limit)));
+        }
+
+        private static String increment(@Nullable Reading<Speed> increment, @Nullable Reading<Speed> limit) {
+            if (increment == null) {
+                return "";
+            }
+            if (!increment.isPositive()) {
+                return "its roundingIncrement is not above 0";
+            }
+            if (Math.abs(increment.value().scale()) > MOST_PLACES) {
+                return "its roundingIncrement has more than " + MOST_PLACES + " places";
+            }
+            return limit == null || limit.unit().equals(increment.unit())
+                    ? ""
+                    : "its roundingIncrement is in " + increment.unit().code() + ", its limit in "
+                            + limit.unit().code()
+                            + ": write both in one unit";
         }
 
         private static boolean takesShare(Criterion.@Nullable Form form) {
@@ -125,7 +139,7 @@ final class CriterionFile {
                             Objects.requireNonNull(source))
                     .withPurpose(Objects.requireNonNull(purpose));
             Criterion shared = share == null ? plain : plain.withShare(share.doubleValue());
-            Criterion rounded = roundedTo == null ? shared : shared.withRounding(roundedTo);
+            Criterion rounded = roundingIncrement == null ? shared : shared.withRounding(roundingIncrement);
             return how == null ? rounded : rounded.forOtherMethods(how);
         }
     }
@@ -134,15 +148,30 @@ final class CriterionFile {
      * An action.
      *
      * @param action  what is to be done
-     * @param dueDays how many days after the test; absent for what asks for nothing by a day
+     * @param dueDays the number of days after the test; absent where no day is required
+     * @param none    true for an action that requires nothing
      * @param when    what must hold
      */
-    public record Action(@Nullable String action, @Nullable Integer dueDays, List<When> when) {
+    public record Action(
+            @Nullable String action,
+            @Nullable Integer dueDays,
+            @Nullable Boolean none,
+            List<When> when) {
 
-        /** Refuses an action without words, or due before the test. */
+        /** Refuses an action without words, due before the test, or due and yet requiring nothing. */
         public Action {
             require(Stream.of(
-                    lack("action", action), dueDays == null || dueDays >= 0 ? "" : "its dueDays are below 0"));
+                    lack("action", action),
+                    dueDays == null || dueDays >= 0 ? "" : "its dueDays are below 0",
+                    dueDays == null || !isTrue(none) ? "" : "it requires nothing (none: true) and has dueDays"));
+        }
+
+        private static boolean isTrue(@Nullable Boolean flag) {
+            return flag != null && flag;
+        }
+
+        private boolean isNone() {
+            return isTrue(none);
         }
     }
 
@@ -203,7 +232,8 @@ final class CriterionFile {
         return new ActionTable.Row(
                 Objects.requireNonNull(action.action),
                 action.dueDays == null ? null : Period.ofDays(action.dueDays),
-                action.when.stream().map(this::condition).toList());
+                action.when.stream().map(this::condition).toList(),
+                action.isNone());
     }
 
     private Condition condition(When when) {

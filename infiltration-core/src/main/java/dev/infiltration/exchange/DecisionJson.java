@@ -93,6 +93,7 @@ final class DecisionJson {
         decision.outcome().ifPresent(outcome -> members.outcome("figure", outcome));
         if (decision.asStated() != Decision.AsStated.NO_FIGURE) {
             members.object("passing", () -> passing(decision.passing(), decision.areaShare()));
+            members.count("undecidedCount", decision.undecidedCount());
         }
         members.texts("doubts", decision.doubts());
         members.texts("says", decision.says());
@@ -109,9 +110,7 @@ final class DecisionJson {
             members.text("purpose", criterion.purpose().word());
             members.text("method", criterion.method());
             members.text("source", criterion.source());
-            if (criterion.roundedTo() != null) {
-                members.text("roundedTo", criterion.roundedTo().toPlainString());
-            }
+            members.amount("roundingIncrement", criterion.roundingIncrement());
             if (criterion.form() == Criterion.Form.SHARE_OF_LOCATIONS
                     || criterion.form() == Criterion.Form.CONFIDENCE_BOUND) {
                 members.number("share", criterion.share());

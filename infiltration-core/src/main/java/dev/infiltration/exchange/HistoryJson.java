@@ -137,5 +137,9 @@ final class HistoryJson {
             members.texts("says", none.says());
         }
         members.date("nextTest", each.nextDay());
+        if (each.nextTestRisk() != null) {
+            members.number("nextTestRisk", each.nextTestRisk());
+            members.flag("testNow", each.isTestNow());
+        }
     }
 }

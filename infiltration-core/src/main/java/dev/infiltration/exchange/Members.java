@@ -6,6 +6,7 @@ import dev.infiltration.compare.Ratio;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.statistics.Interval;
 import dev.infiltration.units.InfiltrationRate;
+import dev.infiltration.units.Reading;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Optional;
@@ -75,6 +76,17 @@ record Members(JsonGenerator json) {
                 json.writeEndObject();
             }
             json.writeEndArray();
+        }
+    }
+
+    /** An amount as it is written, in its own unit. */
+    void amount(String name, @Nullable Reading<?> amount) {
+        if (amount != null) {
+            object(name, () -> {
+                json.writeName("value");
+                json.writeNumber(amount.value().toPlainString());
+                text("unit", amount.unit().code());
+            });
         }
     }
 

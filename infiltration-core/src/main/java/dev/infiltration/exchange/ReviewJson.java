@@ -135,6 +135,7 @@ public final class ReviewJson {
         visit(location.visit());
         json.writeStringProperty("location", location.location());
         date(location.visit());
+        training(location.visit());
         outcome(location.outcome());
         json.writeNumberProperty("runs", location.runs());
         if (location.from() == LocationRate.Source.PREWETTING
@@ -162,6 +163,7 @@ public final class ReviewJson {
     private void surface(SurfaceRate surface, Review review) {
         visit(surface.visit());
         date(surface.visit());
+        training(surface.visit());
         json.writeNumberProperty("planned", surface.planned());
         json.writeNumberProperty("measured", surface.measured());
         json.writeNumberProperty("bounded", surface.bounded());
@@ -177,6 +179,12 @@ public final class ReviewJson {
     private void visit(VisitAt visit) {
         text("visit", visit.visit().id());
         text("surface", visit.visit().surface());
+    }
+
+    private void training(VisitAt visit) {
+        if (visit.isTraining()) {
+            json.writeBooleanProperty("training", true);
+        }
     }
 
     private void date(VisitAt visit) {

@@ -35,7 +35,7 @@ final class DecisionPart {
                 new Fact("As stated", Phrase.strong(asStated(decision))),
                 new Fact("How sure", Phrase.of(decision.isShown() ? "shown" : "not shown"))));
         decision.figureText(unit).ifPresent(figure -> facts.add(new Fact("Figure", Phrase.of(figure))));
-        facts.add(new Fact("Locations", Phrase.of(decision.passing().count())));
+        facts.add(new Fact("Locations", Phrase.of(decision.locationsText())));
         decision.areaShare().ifPresent(share -> facts.add(new Fact("Area", Phrase.of(share.area()))));
         decision.doubts().forEach(doubt -> facts.add(new Fact("Because", Phrase.written(doubt))));
         decision.says().forEach(says -> facts.add(new Fact("Know", Phrase.written(says))));

@@ -34,6 +34,10 @@ final class DecisionText {
         return lines;
     }
 
+    private static String locations(Decision decision) {
+        return decision.locationsText().replaceFirst(" pass", " locations pass");
+    }
+
     private static List<String> lines(Decision decision, RateWords words) {
         String head = decision.criterion().purpose().word().replace('-', ' ') + ", " + decision.criterion() + ": ";
         if (decision.asStated() == AsStated.NO_FIGURE) {
@@ -43,8 +47,7 @@ final class DecisionText {
         lines.add((decision.asStated() == AsStated.MET ? "Met" : "Not met") + " as stated: " + head
                 + decision.outcome()
                         .map(outcome -> words.text(outcome, decision.criterion()::text))
-                        .orElse(decision.passing().passing() + " of "
-                                + decision.passing().n() + " locations pass"
+                        .orElse(locations(decision)
                                 + decision.areaShare()
                                         .filter(share -> share.passing() > 0)
                                         .map(share -> ", " + share.area())

@@ -117,11 +117,11 @@ final class HistoryText {
         String limit = each.criterion() + ": ";
         if (each.crossing() instanceof Crossing.Expected given) {
             List<String> lines = new ArrayList<>();
-            lines.add("Limit reached, " + limit + "expected " + given.expected() + ", earliest "
-                    + orOpen(given.earliest()) + ", latest " + orOpen(given.latest()) + " ("
-                    + TextTable.number(100 * given.level()) + " %)");
+            lines.add("Expected date at the limit, " + limit + given.expected() + " ("
+                    + TextTable.number(100 * given.level()) + " % prediction limits " + orOpen(given.earliest())
+                    + " to " + orOpen(given.latest()) + ")");
             given.says().forEach(saying -> lines.add(BESIDE + "Know: " + saying));
-            each.nextTest().ifPresent(day -> lines.add(BESIDE + "Test again by " + day + ", at the risk named"));
+            each.nextTestText().ifPresent(words -> lines.add(BESIDE + words));
             return lines;
         }
         return each.crossing() instanceof Crossing.NotGiven none

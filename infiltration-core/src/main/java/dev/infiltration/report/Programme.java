@@ -49,7 +49,9 @@ final class Programme {
 
     private void add(SurfaceRate row) {
         Optional<Surface> surface = row.visit().surface().map(SurfaceAt::surface);
-        if (surface.isPresent() && row.visit().visit().date() != null) {
+        if (surface.isPresent()
+                && row.visit().visit().date() != null
+                && !row.visit().isTraining()) {
             visits.computeIfAbsent(surface.get(), key -> new ArrayList<>()).add(row);
         }
     }

@@ -176,7 +176,7 @@ public final class SeasonPage {
     }
 
     private Phrase name(VisitReport report) {
-        String subject = report.visit().subject();
+        String subject = report.visit().subject() + (report.visit().isTraining() ? " (training)" : "");
         return visitPages.isEmpty()
                 ? Phrase.written(subject)
                 : Phrase.link(visitPages + "/" + report.name() + ".html", subject);

@@ -167,7 +167,8 @@ public final class SeasonText {
         String method = visit.method()
                 .map(TestMethod::id)
                 .orElse("unknown method " + visit.visit().method());
-        return "Visit " + visit.subject() + ", " + surface + ", " + date + ", " + method;
+        String training = visit.isTraining() ? ", training visit: part of no decision, comparison or trend" : "";
+        return "Visit " + visit.subject() + ", " + surface + ", " + date + ", " + method + training;
     }
 
     private void findings(List<Finding> findings) {

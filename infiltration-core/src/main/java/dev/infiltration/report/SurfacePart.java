@@ -10,6 +10,7 @@ import dev.infiltration.review.LimitReached;
 import dev.infiltration.review.Review;
 import dev.infiltration.review.SurfaceHistory;
 import dev.infiltration.statistics.Interval;
+import dev.infiltration.statistics.TextTable;
 import dev.infiltration.trend.Crossing;
 import java.util.ArrayList;
 import java.util.List;
@@ -79,17 +80,17 @@ final class SurfacePart {
     private static Block reached(LimitReached reached) {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("Limit", Phrase.written(reached.criterion())));
-        facts.add(new Fact("Reached", Phrase.written(when(reached.crossing()))));
+        facts.add(new Fact("Expected date at the limit", Phrase.written(when(reached.crossing()))));
         reached.crossing().says().forEach(says -> facts.add(new Fact("Know", Phrase.written(says))));
-        reached.nextTest().ifPresent(day -> facts.add(new Fact("Test next by", Phrase.of(day.toString()))));
+        reached.nextTestText().ifPresent(words -> facts.add(new Fact("Next test", Phrase.of(words))));
         return new Block.Facts(facts);
     }
 
     private static String when(Crossing crossing) {
         return crossing instanceof Crossing.Expected expected
-                ? expected.expected() + " expected; earliest "
-                        + (expected.earliest() == null ? "not bounded" : expected.earliest()) + ", latest "
-                        + (expected.latest() == null ? "not bounded" : expected.latest())
+                ? expected.expected() + " (" + TextTable.number(100 * expected.level()) + " % prediction limits "
+                        + (expected.earliest() == null ? "not bounded" : expected.earliest()) + " to "
+                        + (expected.latest() == null ? "not bounded" : expected.latest()) + ")"
                 : "no date can be given";
     }
 }

@@ -143,10 +143,14 @@ public final class VisitReport {
         String verified = visit.method()
                 .map(TestMethod::verification)
                 .orElse("no method is known for this visit: no rule of a method was judged");
-        return List.of(
-                new Block.Paragraph(
-                        where.and(", ").and(Phrase.written(record.date())).and(".")),
-                Block.Paragraph.of(Words.capital(verified) + "."));
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Paragraph(
+                where.and(", ").and(Phrase.written(record.date())).and(".")));
+        if (visit.isTraining()) {
+            blocks.add(Block.Paragraph.of("Training visit: part of no decision, action, comparison or trend."));
+        }
+        blocks.add(Block.Paragraph.of(Words.capital(verified) + "."));
+        return blocks;
     }
 
     private List<Block> parts() {

@@ -45,7 +45,8 @@ final class Decisions {
     private Stream<VisitAt> judged() {
         return review.surfaces().stream()
                 .filter(surface -> surface.planned() > 0)
-                .map(surface -> surface.visit());
+                .map(surface -> surface.visit())
+                .filter(visit -> !visit.isTraining());
     }
 
     private Optional<VisitAction> action(VisitAt visit) {

@@ -5,6 +5,7 @@ package dev.infiltration.review;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.statistics.Interval;
 import dev.infiltration.summary.Criterion;
+import dev.infiltration.statistics.TextTable;
 import dev.infiltration.trend.Crossing;
 import dev.infiltration.trend.Stretch;
 import dev.infiltration.units.FieldUnit;
@@ -21,12 +22,16 @@ import org.jspecify.annotations.Nullable;
  * @param figure    the figure that is followed; null where the criterion is not about one
  * @param crossing  the day, or why there is none
  * @param nextDay   the day by which to test next at the specification's risk; null where none is named or can be given
+ * @param nextTestRisk the risk, above 0 and below 0.5, that a test on that day is below the limit; null without a day
+ * @param isTestNow whether that risk was already exceeded at the last test, so that the next test is due now
  */
 public record LimitReached(
         Criterion criterion,
         SurfaceHistory.@Nullable Figure figure,
         Crossing crossing,
-        @Nullable LocalDate nextDay) {
+        @Nullable LocalDate nextDay,
+        @Nullable Double nextTestRisk,
+        boolean isTestNow) {
 
     static LimitReached of(SurfaceHistory history, Criterion criterion, @Nullable Double risk) {
         Optional<SurfaceHistory.Figure> figure = SurfaceHistory.Figure.of(criterion);
@@ -46,7 +51,7 @@ public record LimitReached(
     }
 
     private static LimitReached none(Criterion criterion, String why) {
-        return new LimitReached(criterion, null, new Crossing.NotGiven(List.of(why)), null);
+        return new LimitReached(criterion, null, new Crossing.NotGiven(List.of(why)), null, null, false);
     }
 
     private static LimitReached of(
@@ -63,7 +68,26 @@ public record LimitReached(
         Stretch now = stretches.get(stretches.size() - 1);
         InfiltrationRate limit = new InfiltrationRate(criterion.limit().in(FieldUnit.MILLIMETRE_PER_HOUR));
         LocalDate next = risk == null ? null : now.nextTest(limit, risk).orElse(null);
-        return new LimitReached(criterion, figure, now.crossing(limit, Interval.LEVEL), next);
+        LocalDate last = now.points().get(now.points().size() - 1).date();
+        return new LimitReached(
+                criterion,
+                figure,
+                now.crossing(limit, Interval.LEVEL),
+                next,
+                next == null ? null : risk,
+                next != null && !next.isAfter(last));
+    }
+
+    /** {@return when to test next and the risk accepted, for people; empty where no day is given} */
+    public Optional<String> nextTestText() {
+        return nextTest()
+                .map(day -> isTestNow
+                        ? "Test again now: the accepted risk was already exceeded at the last test"
+                        : "Test again by " + day + " (accepted risk " + risk() + " of a test below the limit)");
+    }
+
+    private String risk() {
+        return nextTestRisk == null ? "" : TextTable.number(100 * nextTestRisk) + " %";
     }
 
     /** {@return the day by which to test next, where one is named} */

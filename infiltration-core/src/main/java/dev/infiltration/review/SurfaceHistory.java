@@ -27,7 +27,7 @@ import java.util.stream.Stream;
 /**
  * A surface over the years: what it came to at each visit, what maintenance did, how its rate went between.
  *
- * <p>Visits without a date or without any figure are left out. Figures start anew at each maintenance of the surface or of
+ * <p>Visits without a date or without any figure are left out, and so are training visits. Figures start anew at each maintenance of the surface or of
  * part of it, and at a visit that was made after a maintenance of which the book has no entry. A visit on the very day of a
  * maintenance counts as made after it unless its first test was begun before the maintenance was finished.
  */
@@ -90,7 +90,9 @@ public final class SurfaceHistory {
     static List<SurfaceHistory> of(Review review) {
         Map<SurfaceAt, List<SurfaceRate>> visits = new LinkedHashMap<>();
         for (SurfaceRate row : review.surfaces()) {
-            if (row.visit().visit().date() != null && row.restOn() > 0) {
+            if (row.visit().visit().date() != null
+                    && row.restOn() > 0
+                    && !row.visit().isTraining()) {
                 row.visit()
                         .surface()
                         .ifPresent(surface -> visits.computeIfAbsent(surface, key -> new ArrayList<>())

@@ -23,17 +23,47 @@ public record ActionTable(List<Row> rows) {
     }
 
     /**
-     * An action with what it takes.
+     * An action with its conditions.
      *
      * @param action what is to be done, in the user's words: no action, clean locally, clean, restore, investigate below
-     * @param due    how long after the test; absent for what asks for nothing by a day, like no action
-     * @param when   what must hold, all of it
+     * @param due    how long after the test; null where no day is required
+     * @param when   the conditions, all of which must be true
+     * @param isNone whether the action requires nothing; it is never given while the record of the visit is incomplete
      */
-    public record Row(String action, @Nullable Period due, List<Condition> when) {
+    public record Row(String action, @Nullable Period due, List<Condition> when, boolean isNone) {
 
-        /** Copies the conditions. */
+        /**
+         * Copies the conditions.
+         *
+         * @throws IllegalArgumentException if an action that requires nothing has a due day
+         */
         public Row {
             when = List.copyOf(when);
+            if (isNone && due != null) {
+                throw new IllegalArgumentException(
+                        "due: expected none for an action that requires nothing, got " + due);
+            }
+        }
+
+        /**
+         * {@return an action that requires something}
+         *
+         * @param action what is to be done, in the user's words
+         * @param due    how long after the test; null where no day is required
+         * @param when   the conditions, all of which must be true
+         */
+        public static Row of(String action, @Nullable Period due, List<Condition> when) {
+            return new Row(action, due, when, false);
+        }
+
+        /**
+         * {@return an action that requires nothing}
+         *
+         * @param action the user's words for it
+         * @param when   the conditions, all of which must be true
+         */
+        public static Row none(String action, List<Condition> when) {
+            return new Row(action, null, when, true);
         }
     }
 
@@ -50,9 +80,10 @@ public record ActionTable(List<Row> rows) {
      *
      * @param action  what is to be done
      * @param due     by when; absent where the table names no time
-     * @param because the decisions it rests on, with how sure each is
+     * @param because the decisions it is based on
+     * @param isNone  whether it requires nothing
      */
-    public record Choice(String action, @Nullable LocalDate due, List<Decision> because) {
+    public record Choice(String action, @Nullable LocalDate due, List<Decision> because, boolean isNone) {
 
         /** Copies the decisions. */
         public Choice {
@@ -67,7 +98,9 @@ public record ActionTable(List<Row> rows) {
         /** {@return the action for people} */
         @Override
         public String toString() {
-            return action + (due == null ? "" : " by " + due) + (isShown() ? "" : " (what it rests on is not shown)");
+            return action
+                    + (due == null ? "" : " by " + due)
+                    + (isShown() ? "" : " (based on a result that is not confirmed)");
         }
     }
 
@@ -88,6 +121,7 @@ public record ActionTable(List<Row> rows) {
                         row.due() == null ? null : tested.plus(row.due()),
                         row.when().stream()
                                 .map(condition -> deciding.apply(condition.criterion()))
-                                .toList()));
+                                .toList(),
+                        row.isNone()));
     }
 }

@@ -29,7 +29,8 @@ import org.jspecify.annotations.Nullable;
  * @param source    who states it, and where
  * @param share     for {@link Form#SHARE_OF_LOCATIONS} the share required, for {@link Form#CONFIDENCE_BOUND} how often the
  *                  bound is right; above 0, at most 1
- * @param roundedTo to what the figure is rounded first, in the unit of the limit, half to even; null: not at all
+ * @param roundingIncrement the compared rate is first rounded to a multiple of it, half to even, in the unit of the limit;
+ *                  null: it is not rounded
  * @param how       how data of another method may be judged by it, in the user's words; null: they are refused
  */
 public record Criterion(
@@ -40,7 +41,7 @@ public record Criterion(
         String method,
         String source,
         double share,
-        @Nullable BigDecimal roundedTo,
+        @Nullable Reading<Speed> roundingIncrement,
         @Nullable String how) {
 
     /** The share of locations or the level where none is named: all of them, 95 %. */
@@ -121,7 +122,7 @@ public record Criterion(
      * Checks share and rounding.
      *
      * @throws IllegalArgumentException if the share is not above 0 and at most 1, the level of a bound not between a half and
-     *     1, or the rounding not above 0
+     *     1, or the rounding increment not above 0 or in another unit than the limit
      */
     public Criterion {
         if (!(share > 0 && share <= 1)) {
@@ -130,8 +131,19 @@ public record Criterion(
         if (form == Form.CONFIDENCE_BOUND && !(share > EVEN && share < ALL)) {
             throw new IllegalArgumentException("share: expected a level above 0.5 and below 1, got " + share);
         }
-        if (roundedTo != null && (roundedTo.signum() <= 0 || Math.abs(roundedTo.scale()) > MOST_PLACES)) {
-            throw new IllegalArgumentException("roundedTo: expected above 0, of few places, got " + roundedTo);
+        if (roundingIncrement != null) {
+            requireIncrement(roundingIncrement, limit.unit());
+        }
+    }
+
+    private static void requireIncrement(Reading<Speed> increment, FieldUnit<Speed> unit) {
+        if (!increment.isPositive() || Math.abs(increment.value().scale()) > MOST_PLACES) {
+            throw new IllegalArgumentException(
+                    "roundingIncrement: expected above 0, of few places, got " + increment.value());
+        }
+        if (!increment.unit().equals(unit)) {
+            throw new IllegalArgumentException(
+                    "roundingIncrement: expected the unit of the limit, " + unit + ", got " + increment.unit());
         }
     }
 
@@ -155,7 +167,7 @@ public record Criterion(
      * @param purpose what the decision is for
      */
     public Criterion withPurpose(Purpose purpose) {
-        return new Criterion(form, relation, limit, purpose, method, source, share, roundedTo, how);
+        return new Criterion(form, relation, limit, purpose, method, source, share, roundingIncrement, how);
     }
 
     /**
@@ -164,16 +176,16 @@ public record Criterion(
      * @param share above 0, at most 1
      */
     public Criterion withShare(double share) {
-        return new Criterion(form, relation, limit, purpose, method, source, share, roundedTo, how);
+        return new Criterion(form, relation, limit, purpose, method, source, share, roundingIncrement, how);
     }
 
     /**
-     * {@return this criterion with figures rounded before they are compared}
+     * {@return this criterion with rates that are rounded before they are compared}
      *
-     * @param roundedTo to what, in the unit of the limit: 1, 0.1, 5
+     * @param roundingIncrement the rate is rounded to a multiple of it; above 0, in the unit of the limit
      */
-    public Criterion withRounding(BigDecimal roundedTo) {
-        return new Criterion(form, relation, limit, purpose, method, source, share, roundedTo, how);
+    public Criterion withRounding(Reading<Speed> roundingIncrement) {
+        return new Criterion(form, relation, limit, purpose, method, source, share, roundingIncrement, how);
     }
 
     /**
@@ -182,7 +194,7 @@ public record Criterion(
      * @param how why it may be used, in the user's words; every decision says it
      */
     public Criterion forOtherMethods(String how) {
-        return new Criterion(form, relation, limit, purpose, method, source, share, roundedTo, how);
+        return new Criterion(form, relation, limit, purpose, method, source, share, roundingIncrement, how);
     }
 
     /**
@@ -220,9 +232,11 @@ public record Criterion(
     }
 
     private BigDecimal rounded(BigDecimal value) {
-        return roundedTo == null
-                ? value
-                : value.divide(roundedTo, 0, RoundingMode.HALF_EVEN).multiply(roundedTo);
+        if (roundingIncrement == null) {
+            return value;
+        }
+        BigDecimal increment = roundingIncrement.value();
+        return value.divide(increment, 0, RoundingMode.HALF_EVEN).multiply(increment);
     }
 
     /** {@return the limit in mm/h} */
@@ -236,7 +250,7 @@ public record Criterion(
         String part = form == Form.SHARE_OF_LOCATIONS || form == Form.CONFIDENCE_BOUND
                 ? " (" + TextTable.number(100 * share) + " %)"
                 : "";
-        String rounding = roundedTo == null ? "" : " after rounding to " + roundedTo.toPlainString();
+        String rounding = roundingIncrement == null ? "" : " after rounding to " + roundingIncrement;
         return form.word().replace('-', ' ') + part + " " + relation.symbol() + " " + limit + rounding + ", " + method
                 + " (" + source + ")";
     }

@@ -129,14 +129,28 @@ public final class Decision {
         return outcome().map(outcome -> SummaryWords.text(outcome, rate -> criterion.text(rate, unit)));
     }
 
-    /** {@return how many of the locations pass; bounds are taken as they stand} */
+    /** {@return how many of the evaluated locations pass by their rate, or by a bound that settles it} */
     public PassingShare passing() {
-        double[] values = summary.values();
-        int passing = 0;
-        for (double value : values) {
-            passing += criterion.passes(new InfiltrationRate(value)) ? 1 : 0;
-        }
-        return new PassingShare(passing, values.length);
+        return byLocations().surePasses();
+    }
+
+    /** {@return the number of evaluated locations that neither pass nor fail: their bound leaves it open} */
+    public int undecidedCount() {
+        return byLocations().undecided();
+    }
+
+    private Judgement byLocations() {
+        return new Judgement(criterion, summary, Set.of());
+    }
+
+    /** {@return how many locations pass, fail and are undecided, for people: {@code 1 of 3 pass, 1 fails, 1 is undecided}} */
+    public String locationsText() {
+        PassingShare passing = passing();
+        int undecided = undecidedCount();
+        int failing = passing.n() - passing.passing() - undecided;
+        return passing.count()
+                + (failing == 0 ? "" : ", " + failing + (failing == 1 ? " fails" : " fail"))
+                + (undecided == 0 ? "" : ", " + undecided + (undecided == 1 ? " is undecided" : " are undecided"));
     }
 
     /**
@@ -145,7 +159,7 @@ public final class Decision {
      *     method}
      */
     public Optional<PassingShare> areaShare() {
-        PassingShare sure = new Judgement(criterion, summary, Set.of()).surePasses();
+        PassingShare sure = passing();
         boolean isGiven =
                 asStated() != AsStated.NO_FIGURE && summary.sample().selection() == Selection.RANDOM && sure.n() > 0;
         return isGiven ? Optional.of(sure) : Optional.empty();
@@ -236,8 +250,7 @@ public final class Decision {
         if (figureText(unit).isPresent()) {
             table = table.with("figure", figureText(unit).get());
         }
-        table = table.with("how sure", isShown() ? "shown" : "not shown")
-                .with("locations", passing().count());
+        table = table.with("how sure", isShown() ? "shown" : "not shown").with("locations", locationsText());
         if (areaShare().isPresent()) {
             table = table.with("area", areaShare().get().area());
         }

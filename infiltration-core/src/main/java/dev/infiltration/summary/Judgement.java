@@ -137,14 +137,25 @@ final class Judgement {
     /** What the locations say of the area, where only a share of it must pass. */
     private void addShare(double share, boolean isMet) {
         if (share < 1) {
-            PassingShare passing = new PassingShare((int) passing(locations), locations.size());
-            boolean isOpen = passing.interval(Interval.LEVEL).contains(share);
             boolean isFair = summary.sample().selection() == Selection.RANDOM;
-            add(says, isFair && isOpen, "of the area, rather than the locations, it is not shown: " + passing);
+            add(says, isFair && isOpenForArea(share), "not confirmed for the area of the surface: " + surePasses());
             add(says, !isFair, "nothing is said of the area: the locations are no random ones");
         } else {
             add(says, isMet, "said of the locations tested, not of all the area");
         }
+    }
+
+    /** Undecided locations count as failing for the lower limit of the share and as passing for the upper one. */
+    private boolean isOpenForArea(double share) {
+        int passing = surePasses().passing();
+        PassingShare most = new PassingShare(passing + undecided(), locations.size());
+        return surePasses().interval(Interval.LEVEL).low() <= share
+                && share <= most.interval(Interval.LEVEL).high();
+    }
+
+    /** The number of locations whose bound leaves it open if they pass. */
+    int undecided() {
+        return (int) locations.stream().filter(outcome -> !isSure(outcome)).count();
     }
 
     /** Of the locations, those that pass by a rate, or by a bound that settles it. */

@@ -17,7 +17,6 @@ import dev.infiltration.summary.Specification;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Period;
@@ -36,12 +35,12 @@ class CriterionJsonTest {
               {"id": "mean", "form": "mean", "relation": "at-least", "limit": {"value": 100, "unit": "[in_i]/h"},
                "purpose": "acceptance", "method": "unit-pavement", "source": "invented"},
               {"id": "share", "form": "share-of-locations", "relation": "more", "limit": {"value": 250.0, "unit": "mm/h"},
-               "purpose": "after-cleaning", "method": "C1781", "source": "invented", "share": 0.9, "roundedTo": 10,
+               "purpose": "after-cleaning", "method": "C1781", "source": "invented", "share": 0.9, "roundingIncrement": {"value": 10, "unit": "mm/h"},
                "how": "a trial"}],
              "actions": [
               {"action": "clean locally", "dueDays": 30,
                "when": [{"criterion": "mean", "is": "met"}, {"criterion": "share", "is": "not-met"}]},
-              {"action": "no action", "dueDays": 0}],
+              {"action": "no action", "none": true}],
              "nextTestRisk": 0.1}
             """;
 
@@ -63,18 +62,18 @@ class CriterionJsonTest {
                         "invented")
                 .withPurpose(Purpose.AFTER_CLEANING)
                 .withShare(0.9)
-                .withRounding(new BigDecimal("10"))
+                .withRounding(Reading.of("10", FieldUnit.MILLIMETRE_PER_HOUR))
                 .forOtherMethods("a trial");
         assertEquals(List.of(mean, share), all.criteria());
         assertEquals(
                 List.of(
-                        new ActionTable.Row(
+                        ActionTable.Row.of(
                                 "clean locally",
                                 Period.ofDays(30),
                                 List.of(
                                         new ActionTable.Condition(mean, AsStated.MET),
                                         new ActionTable.Condition(share, AsStated.NOT_MET))),
-                        new ActionTable.Row("no action", Period.ZERO, List.of())),
+                        ActionTable.Row.none("no action", List.of())),
                 all.actions().rows());
         assertEquals(0.1, all.risk().orElseThrow());
     }
@@ -103,8 +102,12 @@ class CriterionJsonTest {
             "value": -1                        | "value": 100                      | 3 | /criteria/0 | its limit is not above 0
             "share": 1.01                      | "share": 0.9                      | 5 | /criteria/1 | its share is not above 0 and at most 1
             "form": "confidence-bound", "share": 0.5, "x": 0 | "form": "mean" | 3 | /criteria/0 | its share is no level above 0.5 and below 1
-            "roundedTo": 0                     | "roundedTo": 10                   | 5 | /criteria/1 | its roundedTo is not above 0
-            "roundedTo": 1e-40                 | "roundedTo": 10                   | 5 | /criteria/1 | its roundedTo has more than 30 places
+            "value": 0, "unit": "mm/h"         | "value": 10, "unit": "mm/h"       | 5 | /criteria/1 | its roundingIncrement is not above 0
+            "value": 1e-40, "unit": "mm/h"     | "value": 10, "unit": "mm/h"       | 6 | /criteria/1/roundingIncrement/value | found 1e-40, expected a number
+            "value": 10, "unit": "[in_i]/h"    | "value": 10, "unit": "mm/h"       | 5 | /criteria/1 | its roundingIncrement is in [in_i]/h, its limit in mm/h: write both in one unit
+            "roundingIncrement": 10            | "roundingIncrement": {"value": 10, "unit": "mm/h"} | 6 | /criteria/1/roundingIncrement | found
+            "roundedTo": 10                    | "roundingIncrement": {"value": 10, "unit": "mm/h"} | 6 | /criteria/1/roundedTo | found the key "roundedTo"
+            "dueDays": 30, "none": true        | "dueDays": 30                     | 9 | /actions/0 | it requires nothing (none: true) and has dueDays
             "share": 1e-400                    | "share": 0.9                      | 5 | /criteria/1 | its share is not above 0 and at most 1
             "nextTestRisk": 1e-400             | "nextTestRisk": 0.1               | 1 | '' | nextTestRisk is not above 0 and below 0.5
             "id": "mean"                       | "id": "share"                     | 1 | '' | more than one criterion is called mean
@@ -139,7 +142,8 @@ class CriterionJsonTest {
 
     @Test
     void faultsOfSeveralCriteriaAreAllNamed() {
-        String wrong = WHOLE.replace("\"at-least\"", "\">=\"").replace("\"mm/h\"", "\"furlong\"");
+        String wrong = WHOLE.replace("\"at-least\"", "\">=\"")
+                .replace("250.0, \"unit\": \"mm/h\"", "250.0, \"unit\": \"furlong\"");
         assertEquals(
                 List.of("/criteria/0/relation", "/criteria/1/limit/unit"),
                 CriterionJson.read(wrong).problems().stream()

@@ -38,7 +38,7 @@ class SeasonPageTest {
                     "invented for Harrow Quay")
             .forOtherMethods("the harbour office takes all ring tests alike");
     private static final Specification JUDGED = Specification.of(MEAN)
-            .withActions(new ActionTable(List.of(new ActionTable.Row(
+            .withActions(new ActionTable(List.of(ActionTable.Row.of(
                     "clean the whole surface",
                     Period.ofDays(60),
                     List.of(new ActionTable.Condition(MEAN, AsStated.NOT_MET))))));
@@ -126,7 +126,7 @@ class SeasonPageTest {
     @Test
     void actionWithoutADayIsNoWork() {
         Specification idle = Specification.of(MEAN)
-                .withActions(new ActionTable(List.of(new ActionTable.Row(
+                .withActions(new ActionTable(List.of(ActionTable.Row.of(
                         "no action", null, List.of(new ActionTable.Condition(MEAN, AsStated.MET))))));
         Document page = page(Pages.demo(), idle);
         assertEquals("3 2520 m\u00B2", counted(page, "Due for work"), "those that do not meet the criterion alone");
@@ -137,7 +137,7 @@ class SeasonPageTest {
     @Test
     void whatIsAskedForThoughAllIsMetSaysWhatItWentBy() {
         Specification again = Specification.of(MEAN)
-                .withActions(new ActionTable(List.of(new ActionTable.Row(
+                .withActions(new ActionTable(List.of(ActionTable.Row.of(
                         "test again", Period.ofDays(9), List.of(new ActionTable.Condition(MEAN, AsStated.MET))))));
         Element work = page(Pages.demo(), again).getElementById("work");
         Element pavers = work.select("section").stream()

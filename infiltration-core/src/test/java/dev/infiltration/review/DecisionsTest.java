@@ -121,13 +121,13 @@ class DecisionsTest {
     @Test
     void firstActionWhoseConditionsHoldIsDueFromTheDayOfTheVisit() {
         ActionTable table = new ActionTable(List.of(
-                new ActionTable.Row(
+                ActionTable.Row.of(
                         "clean locally",
                         Period.ofDays(30),
                         List.of(
                                 new ActionTable.Condition(MEAN, AsStated.MET),
                                 new ActionTable.Condition(EVERY, AsStated.NOT_MET))),
-                new ActionTable.Row("no action", Period.ofYears(1), List.of())));
+                ActionTable.Row.of("no action", Period.ofYears(1), List.of())));
         Years clogged = Years.random(6).visit("V2", "2026-06-04", 5000, 5100, 5200, 5300, 5400, 500);
         Review review = clogged.review().judgedBy(Specification.none().withActions(table));
         VisitAction action = review.actions().get(0);
@@ -146,7 +146,7 @@ class DecisionsTest {
 
     @Test
     void actionNeedsADate() {
-        ActionTable table = new ActionTable(List.of(new ActionTable.Row("no action", Period.ofYears(1), List.of())));
+        ActionTable table = new ActionTable(List.of(ActionTable.Row.of("no action", Period.ofYears(1), List.of())));
         Years undated = SIX.last(visit -> visit.withDate(null));
         assertTrue(undated.review()
                 .judgedBy(Specification.none().withActions(table))

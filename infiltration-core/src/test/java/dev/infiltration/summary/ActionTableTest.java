@@ -34,9 +34,9 @@ class ActionTableTest {
     private static final Condition MEAN_PASSES = new Condition(above(Form.MEAN), AsStated.MET);
     private static final Condition A_SPOT_FAILS = new Condition(above(Form.EVERY_LOCATION), AsStated.NOT_MET);
     private static final ActionTable TABLE = new ActionTable(List.of(
-            new Row("clean locally", Period.ofDays(30), List.of(MEAN_PASSES, A_SPOT_FAILS)),
-            new Row("no action", null, List.of(MEAN_PASSES)),
-            new Row("clean", Period.ofDays(14), List.of(new Condition(above(Form.MEAN), AsStated.NOT_MET)))));
+            Row.of("clean locally", Period.ofDays(30), List.of(MEAN_PASSES, A_SPOT_FAILS)),
+            Row.none("no action", List.of(MEAN_PASSES)),
+            Row.of("clean", Period.ofDays(14), List.of(new Condition(above(Form.MEAN), AsStated.NOT_MET)))));
 
     private static Choice choose(double... rates) {
         return TABLE.choose(
@@ -53,7 +53,7 @@ class ActionTableTest {
         assertEquals(LocalDate.of(2026, 7, 3), choice.due());
         assertEquals(2, choice.because().size());
         assertFalse(choice.isShown());
-        assertEquals("clean locally by 2026-07-03 (what it rests on is not shown)", choice.toString());
+        assertEquals("clean locally by 2026-07-03 (based on a result that is not confirmed)", choice.toString());
     }
 
     @Test

@@ -13,7 +13,7 @@ import dev.infiltration.summary.Criterion.Relation;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
-import java.math.BigDecimal;
+import javax.measure.quantity.Speed;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -69,17 +69,21 @@ class CriterionTest {
         "7.4, 5, false",
         "7.6, 5, true"
     })
-    void roundingIsHalfToEvenWhereStated(double rate, BigDecimal to, boolean passes) {
-        Criterion rounded = inches(Relation.AT_LEAST, "10").withRounding(to);
+    void roundingIsHalfToEvenWhereStated(double rate, String to, boolean passes) {
+        Criterion rounded = inches(Relation.AT_LEAST, "10").withRounding(inchesPerHour(to));
         assertEquals(passes, rounded.passes(InfiltrationRate.of(rate, FieldUnit.INCH_PER_HOUR)));
+    }
+
+    private static Reading<Speed> inchesPerHour(String value) {
+        return Reading.of(value, FieldUnit.INCH_PER_HOUR);
     }
 
     @Test
     void halvesGoToTheEvenSide() {
-        Criterion nine = inches(Relation.AT_LEAST, "9").withRounding(BigDecimal.ONE);
+        Criterion nine = inches(Relation.AT_LEAST, "9").withRounding(inchesPerHour("1"));
         assertFalse(nine.passes(InfiltrationRate.of(8.5, FieldUnit.INCH_PER_HOUR)));
         assertTrue(inches(Relation.AT_LEAST, "8")
-                .withRounding(BigDecimal.ONE)
+                .withRounding(inchesPerHour("1"))
                 .passes(InfiltrationRate.of(7.5, FieldUnit.INCH_PER_HOUR)));
     }
 
@@ -98,6 +102,9 @@ class CriterionTest {
                 .withPurpose(Purpose.AFTER_CLEANING);
         assertEquals("share of locations (80 %) > 100 mm/h, m (s)", share.toString());
         assertEquals(Purpose.AFTER_CLEANING, share.purpose());
+        assertEquals(
+                "mean ≥ 80 in/h after rounding to 1 in/h, unit-pavement (the owner)",
+                inches(Relation.AT_LEAST, "80").withRounding(inchesPerHour("1")).toString());
     }
 
     @Test
@@ -105,11 +112,15 @@ class CriterionTest {
         Criterion any = inches(Relation.AT_LEAST, "10");
         assertThrows(IllegalArgumentException.class, () -> any.withShare(0));
         assertThrows(IllegalArgumentException.class, () -> any.withShare(80));
-        assertThrows(IllegalArgumentException.class, () -> any.withRounding(BigDecimal.ZERO));
+        assertThrows(IllegalArgumentException.class, () -> any.withRounding(inchesPerHour("0")));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> any.withRounding(Reading.of("1", FieldUnit.MILLIMETRE_PER_HOUR)),
+                "in another unit than the limit");
         Criterion bound = Criterion.of(Form.CONFIDENCE_BOUND, Relation.AT_LEAST, any.limit(), "m", "s");
         assertEquals(0.95, bound.share());
         assertThrows(IllegalArgumentException.class, () -> bound.withShare(1));
         assertThrows(IllegalArgumentException.class, () -> bound.withShare(0.5));
-        assertThrows(IllegalArgumentException.class, () -> any.withRounding(new BigDecimal("1e-999999999")));
+        assertThrows(IllegalArgumentException.class, () -> any.withRounding(inchesPerHour("1e-999999999")));
     }
 }

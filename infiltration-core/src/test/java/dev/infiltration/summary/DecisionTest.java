@@ -21,7 +21,6 @@ import dev.infiltration.summary.Decision.Guarded;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
-import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -181,8 +180,7 @@ class DecisionTest {
         Criterion most = criterion(Form.SHARE_OF_LOCATIONS, Relation.AT_LEAST).withShare(0.75);
         Decision three = Decision.of(most, RateSummary.of(Sample.random(900, 800, 700, 20)), METHOD, Set.of());
         assertDecided(AsStated.MET, true, three);
-        assertTrue(
-                three.says().get(0).startsWith("of the area, rather than the locations, it is not shown: 3 of 4 pass"));
+        assertTrue(three.says().get(0).startsWith("not confirmed for the area of the surface: 3 of 4 pass"));
         Decision two = Decision.of(most, RateSummary.of(Sample.random(900, 800, 70, 20)), METHOD, Set.of());
         assertDecided(AsStated.NOT_MET, true, two);
         Decision bound = Decision.of(
@@ -337,11 +335,23 @@ class DecisionTest {
         assertFalse(fixed.toString().contains("of the area passes"), fixed::toString);
     }
 
+    /** Common practice: a location rated "at most 6390 mm/h" may lie on either side of a limit of 1800 mm/h. */
+    @Test
+    void locationWhoseBoundLeavesItOpenNeitherPassesNorFails() {
+        Decision decision = of(
+                Form.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atMost(800), atMost(100), measured(20)));
+        assertEquals("1 of 4 pass, 2 fail, 1 is undecided", decision.locationsText());
+        assertEquals(1, decision.passing().passing());
+        assertEquals(1, decision.undecidedCount());
+    }
+
     @Test
     void boundThatSettlesNothingIsNoPartOfTheAreaThatSurelyPasses() {
         Decision decision =
                 of(Form.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atMost(800), atLeast(700)));
-        assertEquals(new PassingShare(3, 3), decision.passing());
+        assertEquals(new PassingShare(2, 3), decision.passing());
+        assertEquals(1, decision.undecidedCount());
+        assertEquals("2 of 3 pass, 1 is undecided", decision.locationsText());
         assertEquals(new PassingShare(2, 3), decision.areaShare().orElseThrow());
     }
 
@@ -423,14 +433,15 @@ class DecisionTest {
     /** 253.6 mm/h rounded to 10 passes 250 and is 0.4 short of 254: a guard band goes by the figure. */
     @Test
     void guardBandGoesByTheFigureNotItsRounding() {
-        Criterion rounded = criterion(Form.MEAN, Relation.AT_LEAST).withRounding(new BigDecimal("10"));
+        Criterion rounded =
+                criterion(Form.MEAN, Relation.AT_LEAST).withRounding(Reading.of("10", FieldUnit.MILLIMETRE_PER_HOUR));
         Criterion limit = Criterion.of(
                         Form.MEAN,
                         Relation.AT_LEAST,
                         Reading.of("250", FieldUnit.MILLIMETRE_PER_HOUR),
                         METHOD,
                         "the owner")
-                .withRounding(new BigDecimal("10"));
+                .withRounding(Reading.of("10", FieldUnit.MILLIMETRE_PER_HOUR));
         Decision decision = Decision.of(limit, RateSummary.of(Sample.random(246, 246, 246)));
         assertEquals(AsStated.MET, decision.asStated());
         assertEquals(Guarded.REJECTED, decision.guarded(new InfiltrationRate(3)));

@@ -25,7 +25,7 @@ class SpecificationTest {
     }
 
     private static ActionTable table(String action) {
-        return new ActionTable(List.of(new ActionTable.Row(action, Period.ZERO, List.of())));
+        return new ActionTable(List.of(ActionTable.Row.of(action, Period.ZERO, List.of())));
     }
 
     @Test

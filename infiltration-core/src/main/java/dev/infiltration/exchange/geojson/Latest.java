@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The latest row with a figure of every location and surface, or the latest where none has one; and the latest visit. A visit
- * without a date is earlier than any with one.
+ * without a date is earlier than any with one. Training visits are left out.
  */
 final class Latest {
 
@@ -38,14 +38,15 @@ final class Latest {
 
     Latest(Review review) {
         decisions = review.decisions().stream().collect(Collectors.groupingBy(VisitDecision::visit));
-        review.locations()
+        review.locations().stream()
+                .filter(row -> !row.visit().isTraining())
                 .forEach(row -> locations.merge(
                         key(row.visit().visit().surface(), row.location()),
                         row,
                         later(
                                 LocationRate::visit,
                                 each -> each.outcome().figure().isPresent())));
-        review.surfaces().forEach(this::add);
+        review.surfaces().stream().filter(row -> !row.visit().isTraining()).forEach(this::add);
     }
 
     private void add(SurfaceRate row) {
