@@ -99,6 +99,8 @@ public final class VisitAt {
     /** {@return the values that could not be read inside this visit, or in its place} */
     public List<UnreadableValue> unreadable() {
         return List.copyOf(book.register().unreadable().within(place));
+    }
+
     /** {@return whether it is a training visit}: checked and rated, and part of no decision, comparison, trend or campaign */
     public boolean isTraining() {
         return visit.purpose() == Visit.Purpose.TRAINING;

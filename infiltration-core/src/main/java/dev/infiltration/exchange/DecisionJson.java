@@ -5,6 +5,7 @@ package dev.infiltration.exchange;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.review.Review;
 import dev.infiltration.review.VisitAction;
+import dev.infiltration.review.UnresolvedLocation;
 import dev.infiltration.review.VisitDecision;
 import dev.infiltration.statistics.Interval;
 import dev.infiltration.summary.Criterion;
@@ -90,6 +91,9 @@ final class DecisionJson {
         criterion(decision.criterion());
         members.text("asStated", decision.asStated().word());
         members.flag("shown", decision.isShown());
+        if (decision.isOpen()) {
+            members.flag("open", true);
+        }
         decision.outcome().ifPresent(outcome -> members.outcome("figure", outcome));
         if (decision.asStated() != Decision.AsStated.NO_FIGURE) {
             members.object("passing", () -> passing(decision.passing(), decision.areaShare()));
@@ -127,14 +131,20 @@ final class DecisionJson {
 
     private void action(VisitAction each) {
         visit(each.visit());
-        members.text("action", each.choice().action());
-        members.date("due", each.choice().due());
-        members.flag("shown", each.choice().isShown());
-        members.texts(
-                "because",
-                each.choice().because().stream()
-                        .map(decision -> decision.criterion() + ": "
-                                + decision.asStated().word())
-                        .toList());
+        each.choice()
+                .ifPresentOrElse(
+                        choice -> {
+                            members.text("action", choice.action());
+                            members.date("due", choice.due());
+                        },
+                        () -> members.flag("open", true));
+        members.flag("shown", each.isConfirmed());
+        members.texts("because", each.conditions());
+        members.list("unresolved", each.unresolved(), this::unresolved);
+    }
+
+    private void unresolved(UnresolvedLocation each) {
+        members.text("location", each.location());
+        members.texts("reasons", each.reasons());
     }
 }

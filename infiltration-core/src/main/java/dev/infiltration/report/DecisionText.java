@@ -5,6 +5,7 @@ package dev.infiltration.report;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.review.Review;
 import dev.infiltration.review.VisitAction;
+import dev.infiltration.review.UnresolvedLocation;
 import dev.infiltration.review.VisitDecision;
 import dev.infiltration.summary.Decision;
 import dev.infiltration.summary.Decision.AsStated;
@@ -18,10 +19,12 @@ final class DecisionText {
 
     private static final String BESIDE = "    ";
 
+    private final Review review;
     private final Map<VisitAt, List<VisitDecision>> decisions;
     private final Map<VisitAt, List<VisitAction>> actions;
 
     DecisionText(Review review) {
+        this.review = review;
         this.decisions = review.decisions().stream().collect(Collectors.groupingBy(VisitDecision::visit));
         this.actions = review.actions().stream().collect(Collectors.groupingBy(VisitAction::visit));
     }
@@ -29,8 +32,20 @@ final class DecisionText {
     List<String> lines(VisitAt visit) {
         RateWords words = RateWords.of(visit);
         List<String> lines = new ArrayList<>();
+        lines.addAll(open(visit));
         decisions.getOrDefault(visit, List.of()).forEach(each -> lines.addAll(lines(each.decision(), words)));
-        actions.getOrDefault(visit, List.of()).forEach(each -> lines.add("Action: " + each.choice()));
+        actions.getOrDefault(visit, List.of()).forEach(each -> lines.add("Action: " + each));
+        return lines;
+    }
+
+    private List<String> open(VisitAt visit) {
+        List<UnresolvedLocation> unresolved = review.unresolved(visit);
+        List<String> lines = new ArrayList<>();
+        if (!unresolved.isEmpty() && decisions.containsKey(visit)) {
+            lines.add("Open: the record of this visit is incomplete; no decision on it is confirmed");
+            unresolved.forEach(each -> lines.add(BESIDE + "Unresolved: " + each));
+            lines.add(BESIDE + "What can be done: " + UnresolvedLocation.REMEDY);
+        }
         return lines;
     }
 

@@ -12,7 +12,6 @@ import dev.infiltration.review.Review;
 import dev.infiltration.review.SurfaceHistory;
 import dev.infiltration.review.VisitAction;
 import dev.infiltration.review.VisitDecision;
-import dev.infiltration.summary.ActionTable;
 import dev.infiltration.summary.Decision;
 import dev.infiltration.summary.SurfaceRate;
 import java.time.LocalDate;
@@ -32,7 +31,7 @@ final class Programme {
     private final IdentityHashMap<Surface, List<SurfaceRate>> visits = new IdentityHashMap<>();
     private final IdentityHashMap<Surface, SurfaceHistory> histories = new IdentityHashMap<>();
     private final Map<VisitAt, List<Decision>> decisions;
-    private final Map<VisitAt, ActionTable.Choice> actions;
+    private final Map<VisitAt, VisitAction> actions;
     private final List<SurfaceStanding> surfaces = new ArrayList<>();
 
     Programme(Review review) {
@@ -40,7 +39,7 @@ final class Programme {
         this.decisions = review.decisions().stream()
                 .collect(Collectors.groupingBy(
                         VisitDecision::visit, Collectors.mapping(VisitDecision::decision, Collectors.toList())));
-        this.actions = review.actions().stream().collect(Collectors.toMap(VisitAction::visit, VisitAction::choice));
+        this.actions = review.actions().stream().collect(Collectors.toMap(VisitAction::visit, each -> each));
         review.histories().forEach(history -> histories.put(history.surface().surface(), history));
         review.surfaces().forEach(this::add);
         FieldBook book = review.book();
@@ -70,8 +69,35 @@ final class Programme {
                 made,
                 maintenance(surface),
                 last.map(visit -> decisions.getOrDefault(visit, List.of())).orElse(List.of()),
-                last.map(actions::get),
-                nextTest(surface));
+                last.flatMap(visit -> Optional.ofNullable(actions.get(visit)).flatMap(VisitAction::choice)),
+                nextTest(surface),
+                open(surface, made, last));
+    }
+
+    /** What is incomplete at the last visit with a result and at every later one, and the visits without a date. */
+    private List<String> open(Surface surface, List<SurfaceRate> made, Optional<VisitAt> last) {
+        List<String> open = new ArrayList<>();
+        made.stream()
+                .map(SurfaceRate::visit)
+                .filter(visit -> last.isEmpty()
+                        || !SurfaceStanding.dateOf(visit).isBefore(SurfaceStanding.dateOf(last.get())))
+                .forEach(visit -> review.unresolved(visit).forEach(each -> open.add(visit.subject() + ", " + each)));
+        review.surfaces().stream()
+                .map(SurfaceRate::visit)
+                .filter(visit -> visit.visit().date() == null && !visit.isTraining())
+                .filter(visit -> visit.surface().filter(at -> at.surface() == surface).isPresent())
+                .forEach(visit -> open.add(visit.subject() + " has no date that could be read"));
+        return open;
+    }
+
+    /** {@return the visits that name no surface on record, each in words} */
+    List<String> lostVisits() {
+        return review.surfaces().stream()
+                .map(SurfaceRate::visit)
+                .filter(visit -> visit.surface().isEmpty() && !visit.isTraining())
+                .map(visit -> visit.subject()
+                        + (visit.visit().date() == null ? "" : " of " + visit.visit().date()))
+                .toList();
     }
 
     private List<Maintenance> maintenance(Surface surface) {

@@ -25,6 +25,7 @@ import java.util.Optional;
  * @param decisions   the decisions on it as it was found at the last visit with a figure
  * @param action      what the user's table of actions asks for after that visit
  * @param nextTest    the day by which to test next, where one can be given
+ * @param open        what is incomplete in the record since the last visit with a result, a text each
  */
 record SurfaceStanding(
         Site site,
@@ -33,7 +34,13 @@ record SurfaceStanding(
         List<Maintenance> maintenance,
         List<Decision> decisions,
         Optional<ActionTable.Choice> action,
-        Optional<LocalDate> nextTest) {
+        Optional<LocalDate> nextTest,
+        List<String> open) {
+
+    /** {@return whether the record is incomplete}, so that no result since the last complete visit is confirmed */
+    boolean isOpen() {
+        return !open.isEmpty();
+    }
 
     boolean isInspected() {
         return !visits.isEmpty();

@@ -10,6 +10,7 @@ import dev.infiltration.report.Block.Fact;
 import dev.infiltration.report.Block.Paragraph;
 import dev.infiltration.report.Block.Section;
 import dev.infiltration.review.Review;
+import dev.infiltration.review.UnresolvedLocation;
 import dev.infiltration.summary.Decision;
 import dev.infiltration.summary.LocationRate;
 import dev.infiltration.summary.SurfaceRate;
@@ -37,10 +38,11 @@ final class WorkList {
                 Paragraph.of(
                         review.specification().criteria().isEmpty()
                                 ? "No criterion was given, so nothing can be listed as due."
-                                : "By the last visit with a figure. Where an entry says \u201Cnot shown\u201D, more tests could still change it."));
+                                : "By the last visit with a figure. Where an entry says \u201Cnot shown\u201D, more tests could still change it. An incomplete record comes first: until it is complete, no surface under it is known to be in order."));
+        programme.lostVisits().forEach(visit -> blocks.add(lost(visit, "work-" + blocks.size())));
         due().forEach(surface -> blocks.add(entry(surface, "work-" + blocks.size())));
         if (blocks.size() == 1 && !review.specification().criteria().isEmpty()) {
-            blocks.add(Paragraph.of("Nothing is due."));
+            blocks.add(Paragraph.of("Nothing is due, and no record is incomplete."));
         }
         blocks.add(Paragraph.of(
                 "On site: mind traffic, hot surfaces, lifting and trips; follow the local rules for traffic control."
@@ -49,15 +51,24 @@ final class WorkList {
     }
 
     private List<SurfaceStanding> due() {
-        return programme.surfaces(SurfaceStanding::isDue).stream()
-                .sorted(Comparator.comparing(
-                        (SurfaceStanding surface) -> surface.dueDay().orElse(LocalDate.MAX)))
+        return programme.surfaces(surface -> surface.isOpen() || surface.isDue()).stream()
+                .sorted(Comparator.comparing((SurfaceStanding surface) -> !surface.isOpen())
+                        .thenComparing(surface -> surface.dueDay().orElse(LocalDate.MAX)))
                 .toList();
+    }
+
+    /** A visit of an unknown surface may have found any surface due. */
+    private static Section lost(String visit, String id) {
+        List<Fact> facts = List.of(
+                new Fact("Open", Phrase.written(visit + ": the surface is not known")),
+                new Fact("To do", Phrase.of(UnresolvedLocation.REMEDY)));
+        return new Section(id, Phrase.of("Visit of an unknown surface"), List.of(new Block.Facts(facts)));
     }
 
     private Section entry(SurfaceStanding surface, String id) {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("Where", where(surface)));
+        surface.open().forEach(text -> facts.add(new Fact("Open", Phrase.written(text))));
         facts.add(new Fact("To do", toDo(surface)));
         facts.add(new Fact("Area", Phrase.written(surface.surface().area())));
         surface.lastTested().map(SurfaceRate::visit).ifPresent(visit -> spots(visit, facts));
@@ -74,6 +85,13 @@ final class WorkList {
     }
 
     private static Phrase toDo(SurfaceStanding surface) {
+        Phrase open = Phrase.of(UnresolvedLocation.REMEDY);
+        if (surface.isOpen()) {
+            return surface.action()
+                    .filter(action -> !action.isNone())
+                    .map(action -> Phrase.written(action).and("; ").and(open))
+                    .orElse(open);
+        }
         return surface.action()
                 .map(Phrase::written)
                 .orElse(Phrase.of("clean, then test again: no table of actions names a day"));

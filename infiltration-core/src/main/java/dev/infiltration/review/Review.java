@@ -11,9 +11,11 @@ import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.Gaps;
+import dev.infiltration.field.Maintenance;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Problem;
 import dev.infiltration.field.ReadBook;
+import dev.infiltration.field.UnreadableValue;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.summary.Criterion;
 import dev.infiltration.summary.Decision;
@@ -28,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -54,6 +57,7 @@ public final class Review {
     private final Map<VisitAt, List<LocationRate>> locationsByVisit = new HashMap<>();
     private final List<SurfaceRate> surfaces = new ArrayList<>();
     private final Gaps gaps;
+    private final List<UnreadableValue> unreadable;
     private final Specification specification;
     /** Made when first asked for. */
     private @Nullable FindingLookup lookup;
@@ -65,6 +69,7 @@ public final class Review {
         this.book = checked.book();
         this.problems = problems;
         this.gaps = gaps;
+        this.unreadable = checked.unreadable();
         this.specification = Specification.none();
         this.policyChanges = checked.changes();
         this.findings = checked.findings();
@@ -91,6 +96,7 @@ public final class Review {
         this.locationsByVisit.putAll(other.locationsByVisit);
         this.surfaces.addAll(other.surfaces);
         this.gaps = other.gaps;
+        this.unreadable = other.unreadable;
         this.specification = specification;
     }
 
@@ -334,6 +340,31 @@ public final class Review {
      */
     public RateSummary summary(VisitAt visit) {
         return RateSummary.of(Sample.of(visit, locations(visit)));
+    }
+
+    /**
+     * {@return the locations of a visit whose record is incomplete}: attempted without a result; with a run of which a value is
+     * missing or could not be read; stopped without a recorded depth; or with a value that decides which runs are used and could
+     * not be read. While there is one, no decision on the visit is confirmed
+     *
+     * @param visit a visit of this review
+     */
+    public List<UnresolvedLocation> unresolved(VisitAt visit) {
+        return OpenRecords.of(this, visit);
+    }
+
+    /** {@return the values of the document that could not be read, in order of place} */
+    public List<UnreadableValue> unreadable() {
+        return unreadable;
+    }
+
+    /** The maintenance entry that a value belongs to; empty where the entry as a whole could not be read. */
+    Optional<Maintenance> maintenanceAt(UnreadableValue value) {
+        Place entries = Place.BOOK.member("maintenance");
+        return IntStream.range(0, book.maintenance().size())
+                .filter(i -> value.isWithin(entries.entry(i).in(gaps)))
+                .mapToObj(i -> book.maintenance().get(i))
+                .findFirst();
     }
 
     /** {@return a decision for every visit with a test and every criterion, in that order} */

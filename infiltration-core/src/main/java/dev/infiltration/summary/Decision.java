@@ -32,11 +32,13 @@ public final class Decision {
     private final Criterion criterion;
     private final RateSummary summary;
     private final Verdict verdict;
+    private final boolean isOpen;
 
-    private Decision(Criterion criterion, RateSummary summary, Verdict verdict) {
+    private Decision(Criterion criterion, RateSummary summary, Verdict verdict, boolean isOpen) {
         this.criterion = criterion;
         this.summary = summary;
         this.verdict = verdict;
+        this.isOpen = isOpen;
     }
 
     /** The specification read literally: its figure, its rounding, no guard band. */
@@ -71,7 +73,23 @@ public final class Decision {
         boolean isRefused = !criterion.method().equals(method) && criterion.how() == null;
         Verdict verdict =
                 isRefused ? Verdict.refused(criterion, method) : new Judgement(criterion, summary, biases).verdict();
-        return new Decision(criterion, summary, verdict);
+        return new Decision(criterion, summary, verdict, false);
+    }
+
+    /**
+     * {@return this decision with what is incomplete in the record under it}: it is open, and not confirmed
+     *
+     * @param unresolved what is incomplete, a text each; where there is none, the decision stays as it is
+     */
+    public Decision withUnresolved(List<String> unresolved) {
+        return unresolved.isEmpty()
+                ? this
+                : new Decision(criterion, summary, verdict.unconfirmedBy(unresolved), true);
+    }
+
+    /** {@return whether the record under it is incomplete}, so that it cannot be confirmed */
+    public boolean isOpen() {
+        return isOpen;
     }
 
     /**

@@ -5,6 +5,7 @@ package dev.infiltration.summary;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.summary.Decision.AsStated;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What a judgement came to: the figure compared, where one was, and whether too few locations are all that leaves it open. */
@@ -18,6 +19,11 @@ record Verdict(
     Verdict {
         doubts = List.copyOf(doubts);
         says = List.copyOf(says);
+    }
+
+    Verdict unconfirmedBy(List<String> reasons) {
+        List<String> all = Stream.concat(reasons.stream(), doubts.stream()).toList();
+        return new Verdict(asStated, figure, all, says, false);
     }
 
     static Verdict refused(Criterion criterion, String method) {

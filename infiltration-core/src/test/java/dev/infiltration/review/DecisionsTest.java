@@ -111,11 +111,52 @@ class DecisionsTest {
         return visit.withTests(tests);
     }
 
+    /** One blank cell turned "clean locally" into "no action": the mean of the others passes. */
     @Test
-    void findingOnARunThatGivesNoRateDoesNotCount() {
-        UnaryOperator<TestRun> moved = run -> run.withWater(null);
-        Decision decision = only(SIX.last(visit -> firstRun(visit, moved)), MEAN);
-        assertEquals(List.of(), decision.doubts());
+    void runWithoutWaterLeavesTheDecisionAndTheActionOpen() {
+        ActionTable table = new ActionTable(List.of(
+                ActionTable.Row.of(
+                        "clean locally",
+                        Period.ofDays(60),
+                        List.of(new ActionTable.Condition(EVERY, AsStated.NOT_MET))),
+                ActionTable.Row.none("no action", List.of(new ActionTable.Condition(EVERY, AsStated.MET)))));
+        Specification specification = Specification.of(EVERY).withActions(table);
+        Years slow = Years.random(6).visit("V1", "2026-06-03", 500, 5100, 5200, 5300, 5400, 5500);
+        assertEquals(
+                "clean locally by 2026-08-02",
+                slow.review().judgedBy(specification).actions().get(0).toString());
+        Years blank = slow.last(visit -> firstRun(visit, run -> run.withWater(null)));
+        Review review = blank.review().judgedBy(specification);
+        Decision decision = review.decisions().get(0).decision();
+        assertTrue(decision.isOpen());
+        assertFalse(decision.isShown());
+        VisitAction action = review.actions().get(0);
+        assertTrue(action.isOpen());
+        assertEquals(
+                "open: location A1: run 1: no rate (run.unusable); attempted, no result; look up the field sheet and"
+                        + " complete the record, or test again",
+                action.toString());
+        assertEquals(List.of("A1"), action.unresolved().stream().map(UnresolvedLocation::location).toList());
+    }
+
+    @Test
+    void actionThatRequiresSomethingStaysWhereTheRecordIsIncomplete() {
+        ActionTable table = new ActionTable(List.of(ActionTable.Row.of("clean", Period.ofDays(60), List.of())));
+        Years blank = SIX.last(visit -> firstRun(visit, run -> run.withEnd(null)));
+        VisitAction action = blank.review()
+                .judgedBy(Specification.none().withActions(table))
+                .actions()
+                .get(0);
+        assertEquals("clean by 2026-08-02 (the record is incomplete)", action.toString());
+        assertFalse(action.isConfirmed());
+    }
+
+    @Test
+    void trainingVisitIsPartOfNoDecision() {
+        Review training = SIX.last(visit -> visit.withPurpose(Visit.Purpose.TRAINING)).review();
+        assertEquals(6, training.locations().size());
+        assertTrue(training.histories().isEmpty());
+        assertTrue(training.judgedBy(Specification.of(MEAN)).decisions().isEmpty());
     }
 
     @Test
@@ -131,26 +172,38 @@ class DecisionsTest {
         Years clogged = Years.random(6).visit("V2", "2026-06-04", 5000, 5100, 5200, 5300, 5400, 500);
         Review review = clogged.review().judgedBy(Specification.none().withActions(table));
         VisitAction action = review.actions().get(0);
-        assertEquals("clean locally", action.choice().action());
-        assertEquals(LocalDate.of(2026, 7, 4), action.choice().due());
-        assertFalse(action.choice().isShown(), "one location so low leaves the mean open");
+        assertEquals("clean locally", action.chosen().action());
+        assertEquals(LocalDate.of(2026, 7, 4), action.chosen().due());
+        assertFalse(action.isConfirmed(), "one location so low leaves the mean open");
         assertEquals(
                 "no action",
                 SIX.review()
                         .judgedBy(Specification.none().withActions(table))
                         .actions()
                         .get(0)
-                        .choice()
+                        .chosen()
                         .action());
     }
 
     @Test
-    void actionNeedsADate() {
+    void visitWithoutADateLeavesTheActionOpen() {
         ActionTable table = new ActionTable(List.of(ActionTable.Row.of("no action", Period.ofYears(1), List.of())));
         Years undated = SIX.last(visit -> visit.withDate(null));
-        assertTrue(undated.review()
+        List<VisitAction> actions = undated.review()
                 .judgedBy(Specification.none().withActions(table))
-                .actions()
-                .isEmpty());
+                .actions();
+        assertEquals(1, actions.size());
+        assertTrue(actions.get(0).isOpen());
+    }
+
+    /** An undated visit may be the later one: the surface is open, whatever the dated visit gave. */
+    @Test
+    void noActionIsNotRepeatedBesideAVisitWithoutADate() {
+        ActionTable table = new ActionTable(List.of(ActionTable.Row.none("no action", List.of())));
+        Years two = SIX.visit("V2", "2026-07-03", 100).last(visit -> visit.withDate(null));
+        List<VisitAction> actions = two.review()
+                .judgedBy(Specification.none().withActions(table))
+                .actions();
+        assertTrue(actions.stream().allMatch(VisitAction::isOpen), actions::toString);
     }
 }
