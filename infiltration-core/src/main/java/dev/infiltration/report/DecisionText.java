@@ -4,8 +4,8 @@ package dev.infiltration.report;
 
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.review.Review;
-import dev.infiltration.review.VisitAction;
 import dev.infiltration.review.UnresolvedLocation;
+import dev.infiltration.review.VisitAction;
 import dev.infiltration.review.VisitDecision;
 import dev.infiltration.summary.Decision;
 import dev.infiltration.summary.Decision.AsStated;

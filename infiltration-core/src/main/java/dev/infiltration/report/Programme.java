@@ -74,18 +74,24 @@ final class Programme {
                 open(surface, made, last));
     }
 
-    /** What is incomplete at the last visit with a result and at every later one, and the visits without a date. */
+    /** What is incomplete at the last visit with a result and later, since the last cleaning; and visits without a date. */
     private List<String> open(Surface surface, List<SurfaceRate> made, Optional<VisitAt> last) {
         List<String> open = new ArrayList<>();
+        LocalDate cleaned = maintenance(surface).stream()
+                .flatMap(entry -> HistoryPlots.day(entry).stream())
+                .max(LocalDate::compareTo)
+                .orElse(LocalDate.MIN);
         made.stream()
                 .map(SurfaceRate::visit)
-                .filter(visit -> last.isEmpty()
-                        || !SurfaceStanding.dateOf(visit).isBefore(SurfaceStanding.dateOf(last.get())))
+                .filter(visit -> !SurfaceStanding.dateOf(visit).isBefore(cleaned))
+                .filter(visit ->
+                        last.isEmpty() || !SurfaceStanding.dateOf(visit).isBefore(SurfaceStanding.dateOf(last.get())))
                 .forEach(visit -> review.unresolved(visit).forEach(each -> open.add(visit.subject() + ", " + each)));
         review.surfaces().stream()
                 .map(SurfaceRate::visit)
                 .filter(visit -> visit.visit().date() == null && !visit.isTraining())
-                .filter(visit -> visit.surface().filter(at -> at.surface() == surface).isPresent())
+                .filter(visit ->
+                        visit.surface().filter(at -> at.surface() == surface).isPresent())
                 .forEach(visit -> open.add(visit.subject() + " has no date that could be read"));
         return open;
     }
@@ -96,7 +102,9 @@ final class Programme {
                 .map(SurfaceRate::visit)
                 .filter(visit -> visit.surface().isEmpty() && !visit.isTraining())
                 .map(visit -> visit.subject()
-                        + (visit.visit().date() == null ? "" : " of " + visit.visit().date()))
+                        + (visit.visit().date() == null
+                                ? ""
+                                : " of " + visit.visit().date()))
                 .toList();
     }
 

@@ -8,9 +8,9 @@ import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Place;
 import dev.infiltration.method.TestMethod;
+import dev.infiltration.summary.ActionTable;
 import dev.infiltration.summary.Criterion;
 import dev.infiltration.summary.Decision;
-import dev.infiltration.summary.ActionTable;
 import dev.infiltration.summary.LocationRate;
 import dev.infiltration.summary.SurfaceRate;
 import java.time.LocalDate;
@@ -51,7 +51,8 @@ final class Decisions {
 
     private Stream<VisitAt> judged() {
         return review.surfaces().stream()
-                .filter(surface -> surface.planned() > 0 || !unresolved(surface.visit()).isEmpty())
+                .filter(surface ->
+                        surface.planned() > 0 || !unresolved(surface.visit()).isEmpty())
                 .map(surface -> surface.visit())
                 .filter(visit -> !visit.isTraining());
     }
@@ -98,8 +99,9 @@ final class Decisions {
 
     Decision of(VisitAt visit, Criterion criterion) {
         return Decision.of(criterion, review.summary(visit), methodFor(criterion, visit), biases(visit))
-                .withUnresolved(
-                        unresolved(visit).stream().map(UnresolvedLocation::toString).toList());
+                .withUnresolved(unresolved(visit).stream()
+                        .map(UnresolvedLocation::toString)
+                        .toList());
     }
 
     /** The criterion's own name of the method where the visit's goes by it. */

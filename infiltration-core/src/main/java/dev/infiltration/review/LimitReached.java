@@ -4,8 +4,8 @@ package dev.infiltration.review;
 
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.statistics.Interval;
-import dev.infiltration.summary.Criterion;
 import dev.infiltration.statistics.TextTable;
+import dev.infiltration.summary.Criterion;
 import dev.infiltration.trend.Crossing;
 import dev.infiltration.trend.Stretch;
 import dev.infiltration.units.FieldUnit;

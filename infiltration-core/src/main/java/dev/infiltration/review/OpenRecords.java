@@ -76,7 +76,9 @@ final class OpenRecords {
     }
 
     private boolean isAttempted(TestAt test) {
-        return test.test().isMade() || test.isLost() || test.unreadable().stream().anyMatch(UnreadableValue::isPartOfRate);
+        return test.test().isMade()
+                || test.isLost()
+                || test.unreadable().stream().anyMatch(UnreadableValue::isPartOfRate);
     }
 
     /** Values of the test that are part of a rate or decide which runs are used, and all values of its runs. */
@@ -136,8 +138,12 @@ final class OpenRecords {
         return review.runs().stream()
                         .map(run -> run.run().test())
                         .filter(test -> location.equals(test.test().location())
-                                && isSame(visit.visit().surface(), test.visit().visit().surface())
-                                && isSame(visit.visit().date(), test.visit().visit().date()))
+                                && isSame(
+                                        visit.visit().surface(),
+                                        test.visit().visit().surface())
+                                && isSame(
+                                        visit.visit().date(),
+                                        test.visit().visit().date()))
                         .limit(2)
                         .count()
                 > 1;
@@ -154,7 +160,8 @@ final class OpenRecords {
         }
         if (value.lost().startsWith("/maintenance")) {
             return review.maintenanceAt(value)
-                    .map(entry -> entry.surface() == null || entry.surface().equals(visit.visit().surface()))
+                    .map(entry -> entry.surface() == null
+                            || entry.surface().equals(visit.visit().surface()))
                     .orElse(true);
         }
         return value.lost().endsWith("/timeZone");

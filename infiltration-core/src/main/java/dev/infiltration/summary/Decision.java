@@ -82,9 +82,7 @@ public final class Decision {
      * @param unresolved what is incomplete, a text each; where there is none, the decision stays as it is
      */
     public Decision withUnresolved(List<String> unresolved) {
-        return unresolved.isEmpty()
-                ? this
-                : new Decision(criterion, summary, verdict.unconfirmedBy(unresolved), true);
+        return unresolved.isEmpty() ? this : new Decision(criterion, summary, verdict.unconfirmedBy(unresolved), true);
     }
 
     /** {@return whether the record under it is incomplete}, so that it cannot be confirmed */

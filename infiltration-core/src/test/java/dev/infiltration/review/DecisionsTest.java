@@ -123,7 +123,7 @@ class DecisionsTest {
         Specification specification = Specification.of(EVERY).withActions(table);
         Years slow = Years.random(6).visit("V1", "2026-06-03", 500, 5100, 5200, 5300, 5400, 5500);
         assertEquals(
-                "clean locally by 2026-08-02",
+                "clean locally by 2026-08-02 (based on a result that is not confirmed)",
                 slow.review().judgedBy(specification).actions().get(0).toString());
         Years blank = slow.last(visit -> firstRun(visit, run -> run.withWater(null)));
         Review review = blank.review().judgedBy(specification);
@@ -136,7 +136,9 @@ class DecisionsTest {
                 "open: location A1: run 1: no rate (run.unusable); attempted, no result; look up the field sheet and"
                         + " complete the record, or test again",
                 action.toString());
-        assertEquals(List.of("A1"), action.unresolved().stream().map(UnresolvedLocation::location).toList());
+        assertEquals(
+                List.of("A1"),
+                action.unresolved().stream().map(UnresolvedLocation::location).toList());
     }
 
     @Test
@@ -153,7 +155,8 @@ class DecisionsTest {
 
     @Test
     void trainingVisitIsPartOfNoDecision() {
-        Review training = SIX.last(visit -> visit.withPurpose(Visit.Purpose.TRAINING)).review();
+        Review training =
+                SIX.last(visit -> visit.withPurpose(Visit.Purpose.TRAINING)).review();
         assertEquals(6, training.locations().size());
         assertTrue(training.histories().isEmpty());
         assertTrue(training.judgedBy(Specification.of(MEAN)).decisions().isEmpty());
@@ -201,9 +204,8 @@ class DecisionsTest {
     void noActionIsNotRepeatedBesideAVisitWithoutADate() {
         ActionTable table = new ActionTable(List.of(ActionTable.Row.none("no action", List.of())));
         Years two = SIX.visit("V2", "2026-07-03", 100).last(visit -> visit.withDate(null));
-        List<VisitAction> actions = two.review()
-                .judgedBy(Specification.none().withActions(table))
-                .actions();
+        List<VisitAction> actions =
+                two.review().judgedBy(Specification.none().withActions(table)).actions();
         assertTrue(actions.stream().allMatch(VisitAction::isOpen), actions::toString);
     }
 }

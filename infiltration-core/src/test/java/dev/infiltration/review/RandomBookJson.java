@@ -34,8 +34,8 @@ final class RandomBookJson {
                 """.formatted(
                         joined(4, i -> "{\"id\": \"A" + i + "\", \"selection\": \"" + selection() + "\"}"),
                         random.nextInt(3) == 0
-                                ? "{\"id\": \"M1\", \"surface\": \"HQ-A\", \"end\": \"2026-06-0" + (1 + random.nextInt(4))
-                                        + "T12:00\"}"
+                                ? "{\"id\": \"M1\", \"surface\": \"HQ-A\", \"end\": \"2026-06-0"
+                                        + (1 + random.nextInt(4)) + "T12:00\"}"
                                 : "",
                         joined(1 + random.nextInt(3), this::visit));
     }
@@ -63,9 +63,12 @@ final class RandomBookJson {
         return switch (random.nextInt(8)) {
             case 0 -> head + ", \"notTested\": \"traffic\"}";
             case 1 -> head + ", \"preWet\": " + pouring(visit, "08:00", "3.60", false) + "}";
-            default -> head + warm + ", \"preWet\": " + pouring(visit, "08:00", "3.60", true) + ", \"runs\": ["
-                    + joined(1 + random.nextInt(3), run -> pouring(visit, "08:0" + (2 + run), "3.60", random.nextInt(5) > 0))
-                    + "]}";
+            default ->
+                head + warm + ", \"preWet\": " + pouring(visit, "08:00", "3.60", true) + ", \"runs\": ["
+                        + joined(
+                                1 + random.nextInt(3),
+                                run -> pouring(visit, "08:0" + (2 + run), "3.60", random.nextInt(5) > 0))
+                        + "]}";
         };
     }
 
@@ -77,7 +80,9 @@ final class RandomBookJson {
                         ? ", \"pours\": [{\"before\": {\"value\": 4, \"unit\": \"kg\"}, \"after\": {\"value\": 2.2, \"unit\": \"kg\"}},"
                                 + " {\"before\": {\"value\": 4, \"unit\": \"kg\"}, \"after\": {\"value\": 2.2, \"unit\": \"kg\"}}]"
                         : ", \"water\": " + (random.nextInt(8) == 0 ? half : amount))
-                + (random.nextInt(20) == 0 ? "" : ", \"elapsed\": {\"value\": " + (10 + random.nextInt(400)) + ".5, \"unit\": \"s\"}")
+                + (random.nextInt(20) == 0
+                        ? ""
+                        : ", \"elapsed\": {\"value\": " + (10 + random.nextInt(400)) + ".5, \"unit\": \"s\"}")
                 + (random.nextInt(15) == 0 ? "" : ", \"end\": \"" + end(isDrained) + "\"")
                 + (isDrained || random.nextInt(3) == 0 ? "" : ", \"depthAtStop\": {\"value\": 20, \"unit\": \"mm\"}")
                 + (random.nextInt(8) == 0 ? ", \"events\": [{\"kind\": \"" + event() + "\"}]" : "")
