@@ -37,7 +37,6 @@ class BrokenJsonTest {
             "visits":[{"id":"V1","tests":[{"runs":[{"end":"                      | "visits":[{"id":"V1"}]
             "visits":[{"id":"V1","swept":true                                    | ``
             "visits":[{"id":"V1","tests":[]                                      | ``
-            "visits":[{"id":"V1","tests":[null                                   | ``
             "visits":[{"id":"V0"},{"id":"V1"                                     | "visits":[{"id":"V0"}]
             "visits":[{"id":"V0"},{"id":"V1","tests":[{"id":"T1"}                | "visits":[{"id":"V0"},{"id":"V1","tests":[{"id":"T1"}]}]
             "visits":[{"id":"V1","tests":[{}],"requestedLocations":1             | "visits":[{"id":"V1","tests":[{}]}]
@@ -88,6 +87,13 @@ class BrokenJsonTest {
         ReadBook read = Samples.JSON.read(START + "\"visits\":[{\"id\":\"V1\",\"tests\":[{\"note\":0,\"runs\":[");
         assertEquals(List.of("/visits/0/tests/0/note", "/visits/0/tests/0/runs"), places(read));
         assertEquals(book(Samples.read("\"visits\":[{\"id\":\"V1\"}]")), book(read));
+    }
+
+    @Test
+    void lostTestBeforeTheBreakKeepsItsVisit() {
+        ReadBook read = Samples.JSON.read(START + "\"visits\":[{\"id\":\"V1\",\"tests\":[null");
+        assertEquals(List.of("/visits/0/tests/0", "/visits/0/tests"), places(read));
+        assertEquals(book(Samples.read("\"visits\":[{\"id\":\"V1\",\"tests\":[{}]}]")), book(read));
     }
 
     @Test
