@@ -204,6 +204,7 @@ public final class Checker {
         VisitRules.method(visit, findings);
         VisitRules.freezing(visit, findings);
         VisitRules.mixedUnits(visit, findings);
+        VisitRules.checkOverdue(visit, findings);
         visit.method().ifPresent(method -> judge(visit, method, findings));
         rules.forEach(rule -> rule.judge(visit, findings));
         visit.tests().forEach(test -> judge(test, findings));

@@ -243,6 +243,13 @@ enum Entry {
             "the digits written show that water and elapsed time were read as finely as the method asks",
             "the digits written do not show how finely it was read",
             "state the resolution, or name the instruments"),
+    INSTRUMENT_CHECK_OVERDUE(
+            "instrument.check-overdue",
+            CAUTION,
+            EITHER,
+            "no instrument that the visit names was due for a check before the visit",
+            "the check of an instrument was overdue at the visit",
+            "check the instrument against a reference and record the result; correct what its readings need"),
     TEST_NOT_TESTED(
             "test.not-tested",
             CAUTION,

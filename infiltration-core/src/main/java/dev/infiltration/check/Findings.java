@@ -107,24 +107,31 @@ final class Findings {
         Map<Key, Finding> single = new HashMap<>();
         for (Finding finding : found) {
             if (doubled.isEmpty() || isTold(finding, doubled)) {
-                single.merge(new Key(finding.rule(), finding.where()), finding, Findings::graver);
+                single.merge(key(finding.rule(), finding), finding, Findings::graver);
             }
         }
         return single.values().stream()
                 .filter(finding -> !single.containsKey(broken(finding)))
                 .sorted(Comparator.comparing(Finding::where)
                         .thenComparingInt(finding -> Entry.order(finding.rule()))
-                        .thenComparing(Finding::rule))
+                        .thenComparing(Finding::rule)
+                        .thenComparing(Finding::subject))
                 .toList();
     }
 
-    private record Key(String rule, Place where) {}
+    private record Key(String rule, Place where, String instrument) {}
+
+    /** One for a rule and place; a visit has one for each instrument whose check was overdue. */
+    private static Key key(String rule, Finding finding) {
+        boolean isEach = rule.equals(Entry.INSTRUMENT_CHECK_OVERDUE.id());
+        return new Key(rule, finding.where(), isEach ? finding.subject() : "");
+    }
 
     /** The same limit broken at the same place; of a rule that has no such counterpart, a rule that there is not. */
     private static Key broken(Finding finding) {
         boolean isUnshown = finding.rule().endsWith(UNSHOWN);
         String rule = isUnshown ? finding.rule().substring(0, finding.rule().length() - UNSHOWN.length()) : "";
-        return new Key(rule, finding.where());
+        return key(rule, finding);
     }
 
     private static Finding graver(Finding one, Finding other) {

@@ -4,6 +4,7 @@ package dev.infiltration.check;
 
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.Event;
+import dev.infiltration.field.Instrument;
 import dev.infiltration.field.Pouring;
 import dev.infiltration.field.Ring;
 import dev.infiltration.field.WaterReading;
@@ -15,6 +16,7 @@ import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -99,6 +101,23 @@ final class VisitRules {
                     "air " + air,
                     "above 0 °C / 32 °F",
                     Bases.COMMON_PRACTICE);
+        }
+    }
+
+    /** One finding for each instrument, however often the visit names it. */
+    static void checkOverdue(VisitAt at, Findings findings) {
+        LocalDate date = at.visit().date();
+        for (Instrument instrument : Resolutions.named(at).distinct().toList()) {
+            LocalDate due = instrument.checkDue();
+            if (date != null && due != null && date.isAfter(due)) {
+                findings.add(
+                        Entry.INSTRUMENT_CHECK_OVERDUE,
+                        at.place(),
+                        at.subject() + ", " + instrument.id(),
+                        "visit on " + date,
+                        "not after " + due,
+                        Bases.COMMON_PRACTICE);
+            }
         }
     }
 

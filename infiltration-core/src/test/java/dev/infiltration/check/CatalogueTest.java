@@ -49,6 +49,7 @@ class CatalogueTest {
             visit.mixed-units CAUTION NONE
             visit.resolution DEVIATION EITHER
             visit.resolution-unshown CAUTION EITHER
+            instrument.check-overdue CAUTION EITHER
             test.not-tested CAUTION NONE
             test.empty OMISSION NONE
             prewet.absent DEVIATION RAISES

@@ -7,6 +7,7 @@ import static dev.infiltration.Amounts.celsius;
 import static dev.infiltration.Amounts.fahrenheit;
 import static dev.infiltration.Amounts.off;
 import static dev.infiltration.Amounts.time;
+import static dev.infiltration.Season.and;
 import static dev.infiltration.check.Row.absent;
 import static dev.infiltration.check.Row.bound;
 import static dev.infiltration.check.Row.broken;
@@ -18,6 +19,7 @@ import dev.infiltration.field.Surface;
 import dev.infiltration.method.Limit;
 import dev.infiltration.method.Methods;
 import dev.infiltration.method.TestMethod;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -42,8 +44,39 @@ final class VisitRows {
                         rainDuring(),
                         rainUnrecorded(),
                         hotSurface(),
-                        freezing())
+                        freezing(),
+                        checkOverdue())
                 .flatMap(rows -> rows);
+    }
+
+    private static Stream<Row> checkOverdue() {
+        String rule = "instrument.check-overdue";
+        String finding = "CAUTION EITHER" + VISIT;
+        LocalDate date = SI.book().visits().get(0).date();
+        Season one = SI.instrument(0, i -> i.withCheckDue(date.minusDays(1)));
+        return Stream.of(
+                broken(rule, "the day after", one, finding),
+                broken(
+                        rule,
+                        "two instruments, one named twice",
+                        one.instrument(1, i -> i.withCheckDue(date.minusYears(1)))
+                                .visit(v -> v.withInstruments(and(v.instruments(), "B1"))),
+                        finding,
+                        finding),
+                broken(
+                        rule,
+                        "no known method",
+                        one.visit(v -> v.withMethod("bucket")),
+                        "visit.method-unknown OMISSION NONE" + VISIT,
+                        finding),
+                bound(rule, "the day itself", SI.instrument(0, i -> i.withCheckDue(date))),
+                bound(
+                        rule,
+                        "an instrument that the visit does not name",
+                        one.visit(v -> v.withInstruments(v.instruments().stream()
+                                .filter(id -> !id.equals("B1"))
+                                .toList()))),
+                absent(rule, "no date due", SI.instrument(0, i -> i.withCheckDue(null))));
     }
 
     private static Stream<Row> method() {
