@@ -62,6 +62,25 @@ public final class SeveralGroups {
         return several;
     }
 
+    /**
+     * {@return the comparison of several groups, which keep the order of the arguments; {@code Map.of} has no order}
+     *
+     * @param groups name and rates of each group: {@code Map.entry("north", rates)}
+     * @throws IllegalArgumentException for a name that is used twice, fewer than two groups, an empty one, or a rate that is
+     *     negative or not finite
+     */
+    @SafeVarargs
+    public static SeveralGroups inOrder(Map.Entry<String, double[]>... groups) {
+        Map<String, double[]> named = new LinkedHashMap<>();
+        for (Map.Entry<String, double[]> group : groups) {
+            if (named.put(group.getKey(), group.getValue()) != null) {
+                throw new IllegalArgumentException(
+                        "groups: expected different names, got " + group.getKey() + " twice");
+            }
+        }
+        return of(named);
+    }
+
     /** {@return the test of all groups together} */
     public KruskalWallis together() {
         double[][] logs = groups.entrySet().stream()

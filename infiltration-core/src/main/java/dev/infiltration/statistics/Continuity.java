@@ -3,7 +3,7 @@
 package dev.infiltration.statistics;
 
 /** Whether a normal approximation to a statistic that goes by steps is moved half a step towards the middle. */
-public enum Continuity {
+enum Continuity {
     /** Half a step is taken off: closer to the exact probability of small groups. */
     CORRECTED(0.5),
     /** The statistic as it stands. */

@@ -58,19 +58,23 @@ record LogNormalMean(int n, double mean, double sd) {
         private final double k;
         private final double peak;
         private final double width;
+        private final double sineOfPeak;
+        private final double cosineOfPeak;
 
         private Density(int power, double k) {
             this.power = power;
             this.k = k;
             double cosine = -2 * k / (power + Math.hypot(power, 2 * k));
             this.peak = Math.acos(cosine);
+            this.sineOfPeak = StrictMath.sin(peak);
+            this.cosineOfPeak = StrictMath.cos(peak);
             double sine = power == 0 ? 1 : (1 - cosine) * (1 + cosine);
             this.width = 1 / Math.sqrt(power / sine - k * cosine);
         }
 
         private double at(double angle) {
-            double rise = power == 0 ? 0 : power * StrictMath.log(StrictMath.sin(angle) / StrictMath.sin(peak));
-            return StrictMath.exp(rise - k * (StrictMath.cos(angle) - StrictMath.cos(peak)));
+            double rise = power == 0 ? 0 : power * StrictMath.log(StrictMath.sin(angle) / sineOfPeak);
+            return StrictMath.exp(rise - k * (StrictMath.cos(angle) - cosineOfPeak));
         }
 
         private double integral(double from, double to) {

@@ -44,7 +44,7 @@ public record McNemar(int gained, int lost) {
      *
      * @param continuity whether one is taken off the difference of the counts
      */
-    public double chiSquared(Continuity continuity) {
+    double chiSquared(Continuity continuity) {
         double distance = continuity.shrink((double) gained - lost, 2);
         return gained + lost == 0 ? 0 : distance * distance / ((double) gained + lost);
     }
@@ -54,7 +54,7 @@ public record McNemar(int gained, int lost) {
      *
      * @param continuity whether one is taken off the difference of the counts
      */
-    public double approximate(Continuity continuity) {
+    double approximate(Continuity continuity) {
         return ChiSquaredDistribution.of(1).survivalProbability(chiSquared(continuity));
     }
 

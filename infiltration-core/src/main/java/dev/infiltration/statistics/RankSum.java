@@ -120,7 +120,7 @@ public final class RankSum {
      *
      * @param continuity whether half a rank is taken off
      */
-    public double approximate(Continuity continuity) {
+    double approximate(Continuity continuity) {
         return sd() > 0 ? Math.min(1, 2 * NormalDistribution.of(0, 1).survivalProbability(Math.abs(z(continuity)))) : 1;
     }
 
@@ -129,7 +129,7 @@ public final class RankSum {
      *
      * @param continuity whether half a rank is taken off
      */
-    public double z(Continuity continuity) {
+    double z(Continuity continuity) {
         return Math.signum(direction()) * continuity.shrink(direction(), 1) / sd();
     }
 

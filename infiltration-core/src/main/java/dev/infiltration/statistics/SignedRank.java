@@ -123,7 +123,7 @@ public final class SignedRank {
      *
      * @param continuity whether half a rank is taken off
      */
-    public double approximate(Continuity continuity) {
+    double approximate(Continuity continuity) {
         return n() == 0 ? 1 : Math.min(1, 2 * NormalDistribution.of(0, 1).survivalProbability(Math.abs(z(continuity))));
     }
 
@@ -132,7 +132,7 @@ public final class SignedRank {
      *
      * @param continuity whether half a rank is taken off
      */
-    public double z(Continuity continuity) {
+    double z(Continuity continuity) {
         return Math.signum(direction()) * continuity.shrink(direction(), 1) / sd();
     }
 

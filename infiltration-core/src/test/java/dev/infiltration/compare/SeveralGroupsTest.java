@@ -103,4 +103,20 @@ public class SeveralGroupsTest {
                 IllegalArgumentException.class,
                 () -> SeveralGroups.of(Map.of("a", new double[] {1}, "b", new double[0])));
     }
+
+    @Test
+    void groupsKeepTheOrderGiven() {
+        double[] rates = {1, 2, 3};
+        SeveralGroups groups = SeveralGroups.inOrder(
+                Map.entry("west", rates),
+                Map.entry("north", rates),
+                Map.entry("east", rates),
+                Map.entry("south", rates));
+        assertTrue(groups.toString().startsWith("west, north, east, south\n"), groups.toString());
+        assertEquals("west", groups.pairs().get(0).first());
+        assertEquals("south", groups.pairs().get(5).second());
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> SeveralGroups.inOrder(Map.entry("west", rates), Map.entry("west", rates)));
+    }
 }
