@@ -25,6 +25,7 @@ import dev.infiltration.field.Instrument;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Maintenance;
+import dev.infiltration.field.Photo;
 import dev.infiltration.field.Pouring.End;
 import dev.infiltration.field.PreWet;
 import dev.infiltration.field.Ring;
@@ -214,7 +215,7 @@ public final class Season {
                                 .withHead(head),
                         TestRun.of(at(hour + "16:00"), w.run(), s("145.2"), End.DRAINED)
                                 .withHead(head)))
-                .withPhotos(List.of("A" + (i + 1) + "-outline.jpg"));
+                .withPhotos(List.of(Photo.of("A" + (i + 1) + "-outline.jpg")));
     }
 
     /** {@return the book} */

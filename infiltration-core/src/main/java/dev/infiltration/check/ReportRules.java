@@ -67,7 +67,7 @@ final class ReportRules {
             case WEATHER -> weather(weather -> isGiven(weather.description()));
             case LAST_RAIN_DEPTH -> weather(ReportRules::hasLastRainDepth);
             case SURFACE_TEMPERATURE -> everyTest(test -> test.test().surfaceTemperature() != null);
-            case PHOTO -> everyTest(test -> test.test().photos().stream().anyMatch(ReportRules::isGiven));
+            case PHOTO -> everyTest(test -> test.test().photos().stream().anyMatch(photo -> isGiven(photo.file())));
         };
     }
 

@@ -52,6 +52,8 @@ final class UnreadableRules {
             "source",
             "lastRainDepth",
             "photos",
+            "file",
+            "sha256",
             "note",
             "amendments",
             "technique",

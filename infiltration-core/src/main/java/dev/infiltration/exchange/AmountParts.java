@@ -46,16 +46,20 @@ final class AmountParts {
         }
     }
 
+    private static boolean isAlike(@Nullable Part first, @Nullable Part second) {
+        if (first == null || second == null) {
+            return first == null && second == null;
+        }
+        return first.token == second.token && first.text.equals(second.text);
+    }
+
     /** Of two values that differ neither can be believed. */
     private void repeated(int index) {
         int keyAt = pass.tokens().offset();
         String where = pass.tokens().pointer();
         @Nullable Part first = parts[index];
         @Nullable Part second = part(NAMES.get(index));
-        boolean alike = first == null || second == null
-                ? first == second
-                : first.token == second.token && first.text.equals(second.text);
-        if (alike) {
+        if (isAlike(first, second)) {
             pass.report(
                     keyAt, where, "found the key \"" + NAMES.get(index) + "\", expected it once; the key is left out");
         } else {

@@ -4,6 +4,7 @@
 package dev.infiltration.exchange;
 
 import dev.infiltration.field.ClockTime;
+import dev.infiltration.field.Photo;
 import dev.infiltration.field.WaterReading;
 import dev.infiltration.units.Reading;
 import java.lang.reflect.ParameterizedType;
@@ -64,6 +65,9 @@ final class Readers {
     private static @Nullable ValueReader ofClass(Class<?> type) {
         if (type.isEnum()) {
             return Scalars.word(type);
+        }
+        if (type == Photo.class) {
+            return new PhotoReader(RecordReader.of(Photo.class, Map.of()));
         }
         @Nullable ValueReader reader = OF_CLASS.get(type);
         return reader == null && type.isRecord() ? RecordReader.of(type, Map.of()) : reader;

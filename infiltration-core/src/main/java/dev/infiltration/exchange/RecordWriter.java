@@ -5,6 +5,7 @@ package dev.infiltration.exchange;
 
 import dev.infiltration.exchange.text.Found;
 import dev.infiltration.field.ClockTime;
+import dev.infiltration.field.Photo;
 import dev.infiltration.field.WaterReading;
 import dev.infiltration.method.Band;
 import dev.infiltration.method.TestMethod;
@@ -167,6 +168,8 @@ final class RecordWriter {
             writeAmount(reading);
         } else if (value instanceof WaterReading water) {
             writeAmount(water.reading());
+        } else if (value instanceof Photo photo && photo.isNameOnly()) {
+            json.writeString(photo.file());
         } else if (value instanceof Record record && !(value instanceof ClockTime)) {
             write(record, place);
         } else if (value instanceof List<?> list) {

@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param clearSpacing       clear distance taped to the nearest other location tested
  * @param preWet             the prewetting
  * @param runs               the runs, in the order written
- * @param photos             file names of photographs
+ * @param photos             photographs of the test
  * @param note               anything else
  * @param extra              the host's own values, kept and written back untouched
  */
@@ -40,7 +40,7 @@ public record LocationTest(
         @Nullable Reading<Length> clearSpacing,
         @Valid @Nullable PreWet preWet,
         List<@Valid TestRun> runs,
-        List<String> photos,
+        List<@Valid Photo> photos,
         @Nullable String note,
         Map<String, Object> extra) {
 
@@ -179,9 +179,9 @@ public record LocationTest(
     /**
      * {@return this record with another {@code photos}}
      *
-     * @param photos file names of photographs
+     * @param photos photographs of the test
      */
-    public LocationTest withPhotos(List<String> photos) {
+    public LocationTest withPhotos(List<Photo> photos) {
         Draft draft = new Draft(this);
         draft.photos = photos;
         return draft.toRecord();
@@ -240,7 +240,7 @@ public record LocationTest(
         private @Nullable Reading<Length> clearSpacing;
         private @Nullable PreWet preWet;
         private List<TestRun> runs = List.of();
-        private List<String> photos = List.of();
+        private List<Photo> photos = List.of();
         private @Nullable String note;
         private Map<String, Object> extra = Map.of();
 

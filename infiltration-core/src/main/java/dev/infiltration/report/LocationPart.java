@@ -166,7 +166,7 @@ final class LocationPart {
         facts.add(new Fact("Surface temperature", Phrase.written(test.surfaceTemperature())));
         given(facts, "Water temperature", test.waterTemperature());
         given(facts, "Clear distance", test.clearSpacing());
-        given(facts, "Photographs", test.photos().isEmpty() ? null : String.join(", ", test.photos()));
+        given(facts, "Photographs", ReportItems.photos(test));
         given(facts, "Note", test.note());
     }
 

@@ -7,6 +7,7 @@ import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.CrewMember;
 import dev.infiltration.field.LocationTest;
+import dev.infiltration.field.Photo;
 import dev.infiltration.field.PreWet;
 import dev.infiltration.field.Site;
 import dev.infiltration.field.Surface;
@@ -18,6 +19,7 @@ import java.time.Period;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** What the book says of each thing that a method's report must state. */
@@ -59,7 +61,7 @@ final class ReportItems {
             case WEATHER -> Phrase.written(weather(Weather::description));
             case LAST_RAIN_DEPTH -> Phrase.written(weather(Weather::lastRainDepth));
             case SURFACE_TEMPERATURE -> eachTest(LocationTest::surfaceTemperature);
-            case PHOTO -> eachTest(test -> test.photos().isEmpty() ? null : String.join(", ", test.photos()));
+            case PHOTO -> eachTest(ReportItems::photos);
         };
     }
 
@@ -81,6 +83,13 @@ final class ReportItems {
                         Phrase.written(test.test().location()).and(": ").and(Phrase.written(part.apply(test.test()))))
                 .toList();
         return values.isEmpty() ? NO_TEST : Phrase.joined(values, "; ");
+    }
+
+    /** {@return the photographs of a test for people, or null where none is recorded} */
+    static @Nullable String photos(LocationTest test) {
+        return test.photos().isEmpty()
+                ? null
+                : test.photos().stream().map(Photo::toString).collect(Collectors.joining(", "));
     }
 
     private static @Nullable String startAndFinish(LocationTest test) {

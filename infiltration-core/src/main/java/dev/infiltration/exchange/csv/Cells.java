@@ -7,6 +7,7 @@ import dev.infiltration.exchange.TableMapping;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.CrewMember;
 import dev.infiltration.field.Event;
+import dev.infiltration.field.Photo;
 import dev.infiltration.field.WaterReading;
 import dev.infiltration.field.Word;
 import dev.infiltration.units.FieldUnit;
@@ -34,30 +35,50 @@ final class Cells {
     private static final Map<String, Boolean> TRUTHS =
             Map.of("yes", true, "y", true, "true", true, "no", false, "n", false, "false", false);
 
-    private static final Map<Class<?>, Cell> OF_CLASS = Map.of(
-            String.class, plain("string", "text", (text, place) -> text),
-            Boolean.class, new Plain("boolean", "yes or no", Cells::truth, truth -> (Boolean) truth ? "yes" : "no"),
-            Integer.class,
+    private static final Map<Class<?>, Cell> OF_CLASS = Map.ofEntries(
+            Map.entry(String.class, plain("string", "text", (text, place) -> text)),
+            Map.entry(
+                    Boolean.class,
+                    new Plain("boolean", "yes or no", Cells::truth, truth -> (Boolean) truth ? "yes" : "no")),
+            Map.entry(
+                    Integer.class,
                     plain(
                             "integer",
                             "a whole number",
-                            (text, place) -> whole(place.numbers().parse(text))),
-            BigDecimal.class,
+                            (text, place) -> whole(place.numbers().parse(text)))),
+            Map.entry(
+                    BigDecimal.class,
                     plain(
                             "number",
                             "a number such as 44.9021",
-                            (text, place) -> place.numbers().parse(text)),
-            LocalDate.class, plain("date", "a date such as 2026-06-03, or as the mapping has it", Moments::date),
-            ZoneId.class, plain("string", "a time zone such as America/Chicago", Moments::zone),
-            ClockTime.class,
+                            (text, place) -> place.numbers().parse(text))),
+            Map.entry(
+                    LocalDate.class,
+                    plain("date", "a date such as 2026-06-03, or as the mapping has it", Moments::date)),
+            Map.entry(ZoneId.class, plain("string", "a time zone such as America/Chicago", Moments::zone)),
+            Map.entry(
+                    ClockTime.class,
                     plain(
                             "string",
                             "a time such as 2026-06-03T09:10:00 or, with a date in its row, 9:10:00",
-                            Moments::time),
-            CrewMember.class, plain("string", "initials", Entries::crew, Entries::text),
-            Event.class,
-                    plain("string", "events such as \"leak; rain 2026-06-03T09:13:00\"", Entries::event, Entries::text),
-            WaterReading.class, new AmountCell(unitsOf(Set.of(Mass.class, Volume.class)), WaterReading::new));
+                            Moments::time)),
+            Map.entry(CrewMember.class, plain("string", "initials", Entries::crew, Entries::text)),
+            Map.entry(
+                    Event.class,
+                    plain(
+                            "string",
+                            "events such as \"leak; rain 2026-06-03T09:13:00\"",
+                            Entries::event,
+                            Entries::text)),
+            Map.entry(
+                    Photo.class,
+                    plain(
+                            "string",
+                            "a file name",
+                            (text, place) -> Photo.of(text),
+                            photo -> String.valueOf(((Photo) photo).file()))),
+            Map.entry(
+                    WaterReading.class, new AmountCell(unitsOf(Set.of(Mass.class, Volume.class)), WaterReading::new)));
 
     private Cells() {}
 

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.LocationTest;
+import dev.infiltration.field.Photo;
 import dev.infiltration.field.Visit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -95,7 +96,8 @@ class FormulasTest {
     /** Whichever character a spreadsheet takes for what parts the cells, and wherever it takes quotes for such. */
     @Property(tries = 500, seed = "20260603")
     void noPartOfATableRuns(@ForAll("texts") String text) throws IOException {
-        LocationTest test = LocationTest.of(text, text, null).withNote(text).withPhotos(List.of(text, text));
+        LocationTest test =
+                LocationTest.of(text, text, null).withNote(text).withPhotos(List.of(Photo.of(text), Photo.of(text)));
         FieldBook book =
                 FieldBook.of().withVisits(List.of(Visit.of(text, null, null).withTests(List.of(test))));
         for (RunsCsv csv :
@@ -122,8 +124,9 @@ class FormulasTest {
     @Test
     void formulasInEveryTextAreCarriedThroughATable() throws IOException {
         String formula = "=cmd|' /C calc'!A0";
-        LocationTest test =
-                LocationTest.of(null, formula, null).withNote("-" + formula).withPhotos(List.of("@" + formula));
+        LocationTest test = LocationTest.of(null, formula, null)
+                .withNote("-" + formula)
+                .withPhotos(List.of(Photo.of("@" + formula)));
         FieldBook book =
                 FieldBook.of().withVisits(List.of(Visit.of(formula, null, null).withTests(List.of(test))));
         byte[] table = RunsCsvRoundTripTest.written(RunsCsv.withDefaults(), book);

@@ -12,6 +12,7 @@ import dev.infiltration.field.CrewMember;
 import dev.infiltration.field.Event;
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.LocationTest;
+import dev.infiltration.field.Photo;
 import dev.infiltration.field.PreWet;
 import dev.infiltration.field.ReadBook;
 import dev.infiltration.field.TestRun;
@@ -55,7 +56,7 @@ class ListCellTest {
         List<Event> events = List.of(event(one).withAt(NINE), event(other));
         TestRun run = TestRun.of(null, null, null, null).withEvents(events);
         LocationTest test = LocationTest.of("T", null, null)
-                .withPhotos(List.of(one, other))
+                .withPhotos(List.of(Photo.of(one), Photo.of(other)))
                 .withPreWet(PreWet.of(null, null, null, null).withEvents(events))
                 .withRuns(List.of(run));
         List<CrewMember> crew =

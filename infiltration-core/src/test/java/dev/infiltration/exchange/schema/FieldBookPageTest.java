@@ -74,6 +74,9 @@ class FieldBookPageTest {
         if (node.has("$ref")) {
             return node.get("$ref").asString().replaceAll(".*/", "").replace("clockTime", "clock time");
         }
+        if (node.has("anyOf")) {
+            return "file name or " + holds(node.get("anyOf").get(1));
+        }
         if (node.has("items")) {
             return "list of " + holds(node.get("items"));
         }

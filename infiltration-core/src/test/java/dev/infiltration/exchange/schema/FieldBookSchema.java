@@ -6,6 +6,7 @@ package dev.infiltration.exchange.schema;
 import dev.infiltration.exchange.FieldBookJson;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.FieldBook;
+import dev.infiltration.field.Photo;
 import dev.infiltration.field.WaterReading;
 import dev.infiltration.field.Word;
 import dev.infiltration.units.FieldUnit;
@@ -19,6 +20,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Predicate;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
@@ -90,6 +92,9 @@ final class FieldBookSchema {
         definitions.set("elapsed", elapsed);
     }
 
+    /** Lists in which null is an element that cannot be read. */
+    private static final Set<String> NEVER_NULL = Set.of("tests", "runs", "pours", "events", "insideDiameters");
+
     private ObjectNode members(Class<?> record) {
         ObjectNode members = nodes.object();
         for (RecordComponent component : record.getRecordComponents()) {
@@ -113,6 +118,11 @@ final class FieldBookSchema {
         }
         if (SCALARS.containsKey(type)) {
             return nodes.ref(SCALARS.get(type));
+        }
+        if (type == Photo.class) {
+            ObjectNode photo = nodes.object();
+            photo.putArray("anyOf").add(nodes.nullable("string")).add(record(type));
+            return photo;
         }
         if (type.isRecord()) {
             return record(type);
@@ -150,7 +160,11 @@ final class FieldBookSchema {
         Type last = type.getActualTypeArguments()[type.getActualTypeArguments().length - 1];
         if (type.getRawType() == List.class) {
             ObjectNode list = nodes.nullable("array");
-            list.set("items", of(last, name));
+            ObjectNode element = of(last, name);
+            if (NEVER_NULL.contains(name)) {
+                element.putObject("not").put("type", "null");
+            }
+            list.set("items", element);
             return list;
         }
         if (type.getRawType() == Map.class) {
