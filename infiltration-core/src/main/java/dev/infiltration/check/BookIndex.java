@@ -25,7 +25,7 @@ final class BookIndex {
     private static final List<Class<?>> SCOPES =
             List.of(TestRun.class, LocationTest.class, Visit.class, Ring.class, Location.class, Surface.class);
 
-    private final Register register;
+    private final BookLookup register;
     private final List<VisitAt> visits = new ArrayList<>();
     private final Map<Spot, List<TestAt>> spots = new LinkedHashMap<>();
     private final Map<Day, DaySeries> series = new HashMap<>();
@@ -41,7 +41,7 @@ final class BookIndex {
     /** A spot on a date. */
     private record Day(Spot spot, Object date) {}
 
-    BookIndex(Register register, List<Indexed> visits) {
+    BookIndex(BookLookup register, List<Indexed> visits) {
         this.register = register;
         Map<Day, List<TestAt>> days = new LinkedHashMap<>();
         for (Indexed visit : visits) {
@@ -56,11 +56,11 @@ final class BookIndex {
     }
 
     /** {@return the index of a whole book} */
-    static BookIndex of(Register register) {
+    static BookIndex of(BookLookup register) {
         List<Indexed> visits = new ArrayList<>();
         Set<String> met = new HashSet<>();
         for (Visit visit : register.book().visits()) {
-            String id = Texts.given(visit.id());
+            String id = SubjectText.given(visit.id());
             visits.add(new Indexed(visits.size(), visit, id != null && !met.add(id)));
         }
         return new BookIndex(register, visits);
@@ -68,8 +68,8 @@ final class BookIndex {
 
     static Spot spot(TestAt test) {
         VisitAt visit = test.visit();
-        String surface = Texts.given(visit.visit().surface());
-        String location = Texts.given(test.test().location());
+        String surface = SubjectText.given(visit.visit().surface());
+        String location = SubjectText.given(test.test().location());
         return new Spot(
                 surface == null || visit.isLaterDouble() ? visit.index() : surface,
                 location == null ? List.of(visit.index(), test.index()) : location);
@@ -82,7 +82,7 @@ final class BookIndex {
                 visit.visit().date() == null ? visit.index() : visit.visit().date());
     }
 
-    Register register() {
+    BookLookup register() {
         return register;
     }
 
@@ -139,7 +139,7 @@ final class BookIndex {
     Set<String> withholding(PouringAt pouring) {
         Set<String> rules = new HashSet<>();
         if (register.unreadable().withholds(pouring)) {
-            rules.add(Entry.DATA_UNREADABLE.id());
+            rules.add(BuiltInRule.DATA_UNREADABLE.id());
         }
         if (withheld.isEmpty()) {
             return rules;

@@ -36,7 +36,7 @@ final class Budgets {
             List<Instrument> named =
                     Resolutions.named(visit).filter(Budgets::isTape).toList();
             for (TestAt test : named.isEmpty() ? List.<TestAt>of() : visit.tests()) {
-                String ring = Texts.given(test.test().ring());
+                String ring = SubjectText.given(test.test().ring());
                 if (ring != null) {
                     tapes.computeIfAbsent(ring, key -> new LinkedHashSet<>()).addAll(named);
                 }
@@ -61,7 +61,7 @@ final class Budgets {
     private Instruments instruments(TestAt test) {
         List<Instrument> instruments =
                 new ArrayList<>(Resolutions.named(test.visit()).toList());
-        String ring = Texts.given(test.test().ring());
+        String ring = SubjectText.given(test.test().ring());
         instruments.addAll(ring == null ? Set.of() : tapes.getOrDefault(ring, Set.of()));
         return new Instruments(instruments, test.visit().methodOrNull());
     }

@@ -94,12 +94,12 @@ public final class CheckedBook {
     }
 
     /** {@return what checks one test of this book while somebody types} */
-    public Typing typing() {
-        return new Typing(checker, index);
+    public TestEditCheck typing() {
+        return new TestEditCheck(checker, index);
     }
 
     /** {@return the order in which the catalogue lists rules; rules of users come last} */
     public static Comparator<String> catalogueOrder() {
-        return Comparator.comparingInt(Entry::order);
+        return Comparator.comparingInt(BuiltInRule::order);
     }
 }

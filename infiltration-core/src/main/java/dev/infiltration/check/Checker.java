@@ -138,7 +138,7 @@ public final class Checker {
     }
 
     private CheckedBook check(FieldBook book, UnreadableValues unreadable) {
-        BookIndex index = BookIndex.of(new Register(book, unreadable, methods, equation));
+        BookIndex index = BookIndex.of(new BookLookup(book, unreadable, methods, equation));
         Findings findings = new Findings(policy);
         DataRules.judge(index, findings);
         ClockRules.maintenance(index, findings);

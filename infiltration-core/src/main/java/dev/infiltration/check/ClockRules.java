@@ -29,7 +29,13 @@ final class ClockRules {
         LocalDate date = at.visit().date();
         if (date != null && date.isAfter(today)) {
             String allowed = "not after " + today;
-            findings.add(Entry.DATA_FUTURE, at.place(), at.subject(), date.toString(), allowed, Bases.COMMON_PRACTICE);
+            findings.add(
+                    BuiltInRule.DATA_FUTURE,
+                    at.place(),
+                    at.subject(),
+                    date.toString(),
+                    allowed,
+                    RuleBases.COMMON_PRACTICE);
         }
     }
 
@@ -39,7 +45,10 @@ final class ClockRules {
         LocalDate date = at.visit().date();
         if (placed != null && date != null && date.isBefore(placed)) {
             findings.add(
-                    Entry.DATA_CLOCK, at.place(), at.subject(), "visit on " + date + ", surface placed on " + placed);
+                    BuiltInRule.DATA_CLOCK,
+                    at.place(),
+                    at.subject(),
+                    "visit on " + date + ", surface placed on " + placed);
         }
     }
 
@@ -52,16 +61,19 @@ final class ClockRules {
         for (int i = 0; i < book.maintenance().size(); i++) {
             Maintenance entry = book.maintenance().get(i);
             Place place = Place.BOOK.member("maintenance").entry(i);
-            String subject = Texts.orPosition(entry.id(), "maintenance", i);
+            String subject = SubjectText.orPosition(entry.id(), "maintenance", i);
             SurfaceAt surface = index.register().surface(entry.surface());
             ZoneId zone = surface == null ? null : surface.zone();
             existsOnce(entry.start(), zone, place, subject, findings);
             existsOnce(entry.end(), zone, place, subject, findings);
             LocalDate placed = placedOn(surface);
-            Span start = SurfaceAt.startOf(entry, zone);
-            if (placed != null && start != null && start.writtenLatest().compareTo(Span.startOf(placed)) < 0) {
+            TimeRange start = SurfaceAt.startOf(entry, zone);
+            if (placed != null && start != null && start.writtenLatest().compareTo(TimeRange.startOf(placed)) < 0) {
                 findings.add(
-                        Entry.DATA_CLOCK, place, subject, "maintenance before the surface was placed on " + placed);
+                        BuiltInRule.DATA_CLOCK,
+                        place,
+                        subject,
+                        "maintenance before the surface was placed on " + placed);
             }
         }
     }
@@ -93,27 +105,27 @@ final class ClockRules {
         }
         Reading<Time> delay = at.pouring().delay();
         if (delay != null && delay.value().signum() < 0) {
-            findings.add(Entry.DATA_CLOCK, at.place(), at.subject(), "delay " + delay + ", which is below zero");
+            findings.add(BuiltInRule.DATA_CLOCK, at.place(), at.subject(), "delay " + delay + ", which is below zero");
         }
         LocalDate date = at.test().visit().visit().date();
-        Span start = at.start();
+        TimeRange start = at.start();
         if (date != null && start != null && !isOn(date, start)) {
             String observed = "started " + at.pouring().start() + " at a visit on " + date;
-            findings.add(Entry.DATA_CLOCK, at.place(), at.subject(), observed);
+            findings.add(BuiltInRule.DATA_CLOCK, at.place(), at.subject(), observed);
         }
     }
 
-    private static boolean isOn(LocalDate date, Span start) {
-        BigDecimal midnight = Span.startOf(date);
+    private static boolean isOn(LocalDate date, TimeRange start) {
+        BigDecimal midnight = TimeRange.startOf(date);
         return start.writtenLatest().compareTo(midnight) >= 0
                 && start.written().compareTo(midnight.add(LAST_OF_NIGHT)) <= 0;
     }
 
     private static void existsOnce(
             @Nullable ClockTime time, @Nullable ZoneId zone, Place where, String subject, Findings findings) {
-        if (time != null && !Span.of(time, zone).existsOnce()) {
+        if (time != null && !TimeRange.of(time, zone).existsOnce()) {
             String observed = time + " occurs twice or never in " + zone;
-            findings.add(Entry.DATA_CLOCK, where, subject, observed);
+            findings.add(BuiltInRule.DATA_CLOCK, where, subject, observed);
         }
     }
 
@@ -121,14 +133,14 @@ final class ClockRules {
     static void order(List<TestAt> testsAtSpot, Findings findings) {
         testsAtSpot.forEach(test -> runsBeforePreWetting(test, findings));
         List<PouringAt> started = testsAtSpot.stream()
-                .flatMap(test -> Overlaps.records(test).stream())
+                .flatMap(test -> LatestEnds.records(test).stream())
                 .filter(record -> record.start() != null)
                 .toList();
-        Overlaps overlaps = new Overlaps();
+        LatestEnds overlaps = new LatestEnds();
         for (PouringAt record : Series.inOrder(started)) {
             if (overlaps.isBeforeAnEnd(record) && !record.pouring().isVoid()) {
                 findings.add(
-                        Entry.DATA_CLOCK,
+                        BuiltInRule.DATA_CLOCK,
                         record.place(),
                         record.subject(),
                         "started before what came before had ended");
@@ -140,8 +152,9 @@ final class ClockRules {
     private static void runsBeforePreWetting(TestAt test, Findings findings) {
         PouringAt preWet = test.countingPreWet();
         for (PouringAt run : test.runs()) {
-            if (preWet != null && !run.pouring().isVoid() && Overlaps.isSurelyBeforeEnd(run, preWet)) {
-                findings.add(Entry.DATA_CLOCK, run.place(), run.subject(), "started before its prewetting had ended");
+            if (preWet != null && !run.pouring().isVoid() && LatestEnds.isSurelyBeforeEnd(run, preWet)) {
+                findings.add(
+                        BuiltInRule.DATA_CLOCK, run.place(), run.subject(), "started before its prewetting had ended");
             }
         }
     }

@@ -38,8 +38,8 @@ final class CountRules {
 
     /** A visit without surface or campaign, or for training, is counted alone. */
     private static Campaign campaign(VisitAt at) {
-        String surface = Texts.given(at.visit().surface());
-        String name = Texts.given(at.visit().campaign());
+        String surface = SubjectText.given(at.visit().surface());
+        String name = SubjectText.given(at.visit().campaign());
         boolean isTraining = at.visit().purpose() == Visit.Purpose.TRAINING;
         return surface == null || name == null || isTraining
                 ? new Campaign(at.index(), at.index())
@@ -62,7 +62,7 @@ final class CountRules {
         if (asked.isEmpty()) {
             last.surface()
                     .ifPresent(surface -> findings.add(
-                            Entry.VISIT_AREA_UNRECORDED,
+                            BuiltInRule.VISIT_AREA_UNRECORDED,
                             surface.place(),
                             "surface " + surface.surface().id(),
                             "",
@@ -73,7 +73,7 @@ final class CountRules {
         long tested = locations(visits);
         if (tested < asked.getAsLong()) {
             findings.add(
-                    Entry.VISIT_LOCATION_COUNT,
+                    BuiltInRule.VISIT_LOCATION_COUNT,
                     last.place(),
                     last.subject(),
                     count(tested),
@@ -98,7 +98,7 @@ final class CountRules {
         Set<String> locations = new HashSet<>();
         for (VisitAt visit : visits) {
             for (TestAt test : visit.tests()) {
-                String location = Texts.given(test.test().location());
+                String location = SubjectText.given(test.test().location());
                 if (location != null && counts(test)) {
                     locations.add(location);
                 }

@@ -66,12 +66,16 @@ final class DataRules {
             Effect doubled,
             Set<String> met) {
         for (int i = 0; i < records.size(); i++) {
-            String id = Texts.given(idOf.apply(records.get(i)));
+            String id = SubjectText.given(idOf.apply(records.get(i)));
             if (id == null) {
-                findings.add(Entry.DATA_REQUIRED, list.entry(i).member("id"), kind + " " + (i + 1), "no id");
+                findings.add(BuiltInRule.DATA_REQUIRED, list.entry(i).member("id"), kind + " " + (i + 1), "no id");
             } else if (!met.add(id)) {
                 findings.add(
-                        Entry.DATA_DUPLICATE, doubled, list.entry(i), kind + " " + id, "a second " + kind + " " + id);
+                        BuiltInRule.DATA_DUPLICATE,
+                        doubled,
+                        list.entry(i),
+                        kind + " " + id,
+                        "a second " + kind + " " + id);
             }
         }
     }
@@ -81,8 +85,9 @@ final class DataRules {
         Set<String> met = new HashSet<>();
         for (VisitAt visit : index.visits()) {
             for (TestAt test : visit.tests()) {
-                String id =
-                        visit.isLaterDouble() ? null : Texts.given(test.test().id());
+                String id = visit.isLaterDouble()
+                        ? null
+                        : SubjectText.given(test.test().id());
                 if (id != null && !met.add(id)) {
                     doubled(test, findings);
                 }
@@ -92,7 +97,7 @@ final class DataRules {
 
     static void doubled(TestAt test, Findings findings) {
         findings.add(
-                Entry.DATA_DUPLICATE,
+                BuiltInRule.DATA_DUPLICATE,
                 test.place(),
                 test.subject(),
                 "a second test " + test.test().id());
@@ -107,7 +112,7 @@ final class DataRules {
                         : "diameter " + ring.diametersInUse().get(0);
                 Place where = Place.BOOK.member("rings").entry(i);
                 findings.add(
-                        Entry.RING_UNUSABLE,
+                        BuiltInRule.RING_UNUSABLE,
                         where,
                         ring.id() == null ? "ring " + (i + 1) : "ring " + ring.id(),
                         observed);
@@ -119,18 +124,22 @@ final class DataRules {
         for (int i = 0; i < entries.size(); i++) {
             Maintenance entry = entries.get(i);
             Place place = Place.BOOK.member("maintenance").entry(i);
-            String subject = Texts.orPosition(entry.id(), "maintenance", i);
+            String subject = SubjectText.orPosition(entry.id(), "maintenance", i);
             SurfaceAt surface = index.register().surface(entry.surface());
-            String named = Texts.given(entry.surface());
+            String named = SubjectText.given(entry.surface());
             if (named != null && surface == null) {
                 findings.add(
-                        Entry.DATA_REFERENCE, Effect.CAUTION, place.member("surface"), subject, "no surface " + named);
+                        BuiltInRule.DATA_REFERENCE,
+                        Effect.CAUTION,
+                        place.member("surface"),
+                        subject,
+                        "no surface " + named);
             }
             for (int j = 0; surface != null && j < entry.locations().size(); j++) {
                 String location = entry.locations().get(j);
                 if (surface.location(location) == null) {
                     Place where = place.member("locations").entry(j);
-                    findings.add(Entry.DATA_REFERENCE, Effect.CAUTION, where, subject, "no location " + location);
+                    findings.add(BuiltInRule.DATA_REFERENCE, Effect.CAUTION, where, subject, "no location " + location);
                 }
             }
         }
@@ -139,39 +148,45 @@ final class DataRules {
     /** What a visit must have and name. */
     static void judge(VisitAt at, Findings findings) {
         Place place = at.place();
-        String surface = Texts.given(at.visit().surface());
+        String surface = SubjectText.given(at.visit().surface());
         if (surface == null) {
-            findings.add(Entry.DATA_REQUIRED, Effect.NO_RATE, place.member("surface"), at.subject(), "no surface");
+            findings.add(
+                    BuiltInRule.DATA_REQUIRED, Effect.NO_RATE, place.member("surface"), at.subject(), "no surface");
         } else if (at.surfaceOrNull() == null) {
-            findings.add(Entry.DATA_REFERENCE, place.member("surface"), at.subject(), "no surface " + surface);
+            findings.add(BuiltInRule.DATA_REFERENCE, place.member("surface"), at.subject(), "no surface " + surface);
         }
         if (at.visit().date() == null) {
-            findings.add(Entry.DATA_REQUIRED, Effect.NO_RATE, place.member("date"), at.subject(), "no date");
+            findings.add(BuiltInRule.DATA_REQUIRED, Effect.NO_RATE, place.member("date"), at.subject(), "no date");
         }
         List<String> instruments = at.visit().instruments();
         for (int i = 0; i < instruments.size(); i++) {
             if (at.book().register().instrument(instruments.get(i)) == null) {
                 Place where = place.member("instruments").entry(i);
                 String observed = "no instrument " + instruments.get(i);
-                findings.add(Entry.DATA_REFERENCE, Effect.CAUTION, where, at.subject(), observed);
+                findings.add(BuiltInRule.DATA_REFERENCE, Effect.CAUTION, where, at.subject(), observed);
             }
         }
     }
 
     /** What a test must have and name. */
     static void judge(TestAt at, Findings findings) {
-        String location = Texts.given(at.test().location());
-        String ring = Texts.given(at.test().ring());
+        String location = SubjectText.given(at.test().location());
+        String ring = SubjectText.given(at.test().ring());
         if (location == null) {
             findings.add(
-                    Entry.DATA_REQUIRED, Effect.NO_RATE, at.place().member("location"), at.subject(), "no location");
+                    BuiltInRule.DATA_REQUIRED,
+                    Effect.NO_RATE,
+                    at.place().member("location"),
+                    at.subject(),
+                    "no location");
         } else if (at.visit().surfaceOrNull() != null && at.locationOrNull() == null) {
-            findings.add(Entry.DATA_REFERENCE, at.place().member("location"), at.subject(), "no location " + location);
+            findings.add(
+                    BuiltInRule.DATA_REFERENCE, at.place().member("location"), at.subject(), "no location " + location);
         }
         if (ring == null && at.test().isMade()) {
-            findings.add(Entry.DATA_REQUIRED, Effect.NO_RATE, at.place().member("ring"), at.subject(), "no ring");
+            findings.add(BuiltInRule.DATA_REQUIRED, Effect.NO_RATE, at.place().member("ring"), at.subject(), "no ring");
         } else if (ring != null && at.ringOrNull() == null) {
-            findings.add(Entry.DATA_REFERENCE, at.place().member("ring"), at.subject(), "no ring " + ring);
+            findings.add(BuiltInRule.DATA_REFERENCE, at.place().member("ring"), at.subject(), "no ring " + ring);
         }
     }
 }

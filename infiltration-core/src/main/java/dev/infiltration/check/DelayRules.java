@@ -23,8 +23,8 @@ final class DelayRules {
                     run,
                     preWet,
                     method.limit(Limit.START_DELAY),
-                    Entry.RUN_START_DELAY,
-                    Entry.RUN_START_DELAY_UNSHOWN,
+                    BuiltInRule.RUN_START_DELAY,
+                    BuiltInRule.RUN_START_DELAY_UNSHOWN,
                     findings);
             return;
         }
@@ -34,20 +34,25 @@ final class DelayRules {
                     run,
                     before,
                     method.limit(Limit.REPEAT_DELAY),
-                    Entry.RUN_REPEAT_DELAY,
-                    Entry.RUN_REPEAT_DELAY_UNSHOWN,
+                    BuiltInRule.RUN_REPEAT_DELAY,
+                    BuiltInRule.RUN_REPEAT_DELAY_UNSHOWN,
                     findings);
         }
     }
 
     private static void judge(
-            PouringAt run, PouringAt before, Band<Time> band, Entry broken, Entry unshown, Findings findings) {
+            PouringAt run,
+            PouringAt before,
+            Band<Time> band,
+            BuiltInRule broken,
+            BuiltInRule unshown,
+            Findings findings) {
         @Nullable Reading<Time> limit = band.in(UnitSystem.NEITHER).highest();
         Gap gap = gap(run, before);
         if (limit == null || gap == null) {
             return;
         }
-        BigDecimal most = Span.seconds(limit);
+        BigDecimal most = TimeRange.seconds(limit);
         boolean isBroken = gap.least.compareTo(most) > 0;
         if (isBroken || gap.most.compareTo(most) > 0) {
             findings.add(
@@ -66,7 +71,9 @@ final class DelayRules {
         @Override
         public String toString() {
             boolean isExact = least.compareTo(most) == 0;
-            return isExact ? Texts.seconds(least) : Texts.seconds(least) + " to " + Texts.seconds(most);
+            return isExact
+                    ? SubjectText.seconds(least)
+                    : SubjectText.seconds(least) + " to " + SubjectText.seconds(most);
         }
     }
 
@@ -76,8 +83,8 @@ final class DelayRules {
         if (delay != null) {
             return new Gap(delay, delay);
         }
-        Span start = run.start();
-        Span earlier = before.start();
+        TimeRange start = run.start();
+        TimeRange earlier = before.start();
         BigDecimal elapsed = before.elapsed();
         if (start == null || earlier == null || elapsed == null) {
             return null;

@@ -25,11 +25,11 @@ enum Distance {
     private static final double ROOM = 1e-6;
 
     /** {@return what is known of two tests at different locations, judged by the later one's method}: a tape before x and y, those before positions */
-    static Distance between(Spaced earlier, Spaced later) {
-        if (earlier.tape() == Spaced.Tape.FAR || later.tape() == Spaced.Tape.FAR) {
+    static Distance between(LocatedTest earlier, LocatedTest later) {
+        if (earlier.tape() == LocatedTest.Tape.FAR || later.tape() == LocatedTest.Tape.FAR) {
             return APART;
         }
-        if (earlier.tape() == Spaced.Tape.NEAR || later.tape() == Spaced.Tape.NEAR) {
+        if (earlier.tape() == LocatedTest.Tape.NEAR || later.tape() == LocatedTest.Tape.NEAR) {
             return NEAR;
         }
         if (earlier.hasLocalPosition() && later.hasLocalPosition()) {
@@ -39,7 +39,7 @@ enum Distance {
     }
 
     /** The clear distance from centre to centre less both radii; its square is exact where it may matter. */
-    private static Distance local(Spaced earlier, Spaced later) {
+    private static Distance local(LocatedTest earlier, LocatedTest later) {
         if (earlier.onSurface().to(later.onSurface()) > later.reach(earlier) + ROOM) {
             return APART;
         }
@@ -52,14 +52,15 @@ enum Distance {
         return needed.signum() <= 0 || square.compareTo(needed.multiply(needed)) >= 0 ? APART : NEAR;
     }
 
-    private static UnitSystem system(Spaced earlier, Spaced later) {
+    private static UnitSystem system(LocatedTest earlier, LocatedTest later) {
         boolean isInchPound = Stream.of(earlier.x(), earlier.y(), later.x(), later.y())
                 .allMatch(reading -> reading.unit().system() == UnitSystem.INCH_POUND);
         return isInchPound ? UnitSystem.INCH_POUND : UnitSystem.SI;
     }
 
     /** The distance from centre to centre that is needed, in a unit. */
-    private static BigDecimal needed(Spaced earlier, Spaced later, UnitSystem system, FieldUnit<Length> unit) {
+    private static BigDecimal needed(
+            LocatedTest earlier, LocatedTest later, UnitSystem system, FieldUnit<Length> unit) {
         TestMethod method = later.method();
         BigDecimal diameters = in(earlier.diameter(system, method), unit).add(in(later.diameter(system, method), unit));
         BigDecimal clear = in(method.limit(Limit.CLEAR_SPACING).in(system).lowest(), unit);
@@ -71,7 +72,7 @@ enum Distance {
     }
 
     /** On WGS 84; what the stated accuracies leave open is not known. A geodesic is never shorter than its chord. */
-    private static Distance geodesic(Spaced earlier, Spaced later) {
+    private static Distance geodesic(LocatedTest earlier, LocatedTest later) {
         double doubt = earlier.accuracy() + later.accuracy();
         if (earlier.onEllipsoid().to(later.onEllipsoid()) > later.reach(earlier) + doubt + ROOM) {
             return APART;

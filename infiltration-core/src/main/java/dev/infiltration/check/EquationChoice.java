@@ -33,15 +33,21 @@ record EquationChoice(@Nullable RateEquation fixed) {
         }
         Reading<Temperature> recorded = test.test().waterTemperature();
         if (recorded == null) {
-            findings.add(Entry.RATE_WATER_TEMPERATURE_UNRECORDED, test.place(), test.subject(), "", "", Bases.WATER);
+            findings.add(
+                    BuiltInRule.RATE_WATER_TEMPERATURE_UNRECORDED,
+                    test.place(),
+                    test.subject(),
+                    "",
+                    "",
+                    RuleBases.WATER);
         } else if (Water.within(recorded.in(FieldUnit.CELSIUS)).isEmpty()) {
             findings.add(
-                    Entry.RATE_WATER_TEMPERATURE_RANGE,
+                    BuiltInRule.RATE_WATER_TEMPERATURE_RANGE,
                     test.place(),
                     test.subject(),
                     "water " + recorded,
                     "0 to 60 °C",
-                    Bases.WATER);
+                    RuleBases.WATER);
         }
     }
 

@@ -29,21 +29,21 @@ final class Findings {
     }
 
     /** A finding whose texts are the catalogue's. */
-    void add(Entry entry, Place where, String subject, String observed, String allowed, Basis basis) {
+    void add(BuiltInRule entry, Place where, String subject, String observed, String allowed, Basis basis) {
         add(entry, entry.effect(), entry.bias(), where, subject, observed, allowed, basis);
     }
 
     /** A finding that rests on the trade alone. */
-    void add(Entry entry, Place where, String subject, String observed) {
+    void add(BuiltInRule entry, Place where, String subject, String observed) {
         add(entry, where, subject, observed, "", Basis.commonPractice());
     }
 
-    void add(Entry entry, Effect effect, Place where, String subject, String observed) {
+    void add(BuiltInRule entry, Effect effect, Place where, String subject, String observed) {
         add(entry, effect, entry.bias(), where, subject, observed, "", Basis.commonPractice());
     }
 
     void add(
-            Entry entry,
+            BuiltInRule entry,
             Effect effect,
             Bias bias,
             Place where,
@@ -59,7 +59,7 @@ final class Findings {
 
     /** A finding whose remedy names a likely entry error as something to check, where there is one. */
     void add(
-            Entry entry,
+            BuiltInRule entry,
             Place where,
             String subject,
             String observed,
@@ -75,7 +75,8 @@ final class Findings {
     }
 
     /** A finding for a reading outside its band. */
-    <Q extends Quantity<Q>> void judge(Entry entry, Band<Q> band, Reading<Q> reading, Place where, String subject) {
+    <Q extends Quantity<Q>> void judge(
+            BuiltInRule entry, Band<Q> band, Reading<Q> reading, Place where, String subject) {
         if (!band.holds(reading)) {
             String allowed = band.in(reading.unit().system()).toString();
             add(entry, where, subject, reading.toString(), allowed, band.basis());
@@ -100,7 +101,7 @@ final class Findings {
     List<Finding> sorted() {
         Set<Place> doubled = new HashSet<>();
         for (Finding finding : found) {
-            if (finding.rule().equals(Entry.DATA_DUPLICATE.id())) {
+            if (finding.rule().equals(BuiltInRule.DATA_DUPLICATE.id())) {
                 doubled.add(finding.where());
             }
         }
@@ -113,7 +114,7 @@ final class Findings {
         return single.values().stream()
                 .filter(finding -> !single.containsKey(broken(finding)))
                 .sorted(Comparator.comparing(Finding::where)
-                        .thenComparingInt(finding -> Entry.order(finding.rule()))
+                        .thenComparingInt(finding -> BuiltInRule.order(finding.rule()))
                         .thenComparing(Finding::rule)
                         .thenComparing(Finding::subject))
                 .toList();
@@ -123,7 +124,7 @@ final class Findings {
 
     /** One for a rule and place; a visit has one for each instrument whose check was overdue. */
     private static Key key(String rule, Finding finding) {
-        boolean isEach = rule.equals(Entry.INSTRUMENT_CHECK_OVERDUE.id());
+        boolean isEach = rule.equals(BuiltInRule.INSTRUMENT_CHECK_OVERDUE.id());
         return new Key(rule, finding.where(), isEach ? finding.subject() : "");
     }
 
@@ -139,9 +140,9 @@ final class Findings {
     }
 
     private static boolean isTold(Finding finding, Set<Place> doubled) {
-        return finding.rule().equals(Entry.DATA_DUPLICATE.id())
-                || finding.rule().equals(Entry.DATA_UNREADABLE.id())
-                || finding.rule().equals(Entry.RING_UNUSABLE.id())
+        return finding.rule().equals(BuiltInRule.DATA_DUPLICATE.id())
+                || finding.rule().equals(BuiltInRule.DATA_UNREADABLE.id())
+                || finding.rule().equals(BuiltInRule.RING_UNUSABLE.id())
                 || !isWithin(finding.where(), doubled);
     }
 

@@ -23,7 +23,7 @@ final class Grid {
     private static final double ROOM = 1e-3;
 
     private final double size;
-    private final Map<Cell, Map<Object, Alike>> cells = new HashMap<>();
+    private final Map<Cell, Map<Object, SameLocationTests>> cells = new HashMap<>();
 
     /**
      * @param size the side of a cell, in metres; a radius up to it needs the nearest cells alone
@@ -62,16 +62,16 @@ final class Grid {
                 normal * (1 - squaredEccentricity) * sine);
     }
 
-    void add(Point point, Object likeness, Spaced test) {
+    void add(Point point, Object likeness, LocatedTest test) {
         cells.computeIfAbsent(cell(point, 0, 0, 0), key -> new HashMap<>())
-                .computeIfAbsent(likeness, key -> new Alike(point, test))
+                .computeIfAbsent(likeness, key -> new SameLocationTests(point, test))
                 .add(test);
     }
 
-    void remove(Point point, Object likeness, Spaced test) {
+    void remove(Point point, Object likeness, LocatedTest test) {
         Cell cell = cell(point, 0, 0, 0);
-        Map<Object, Alike> inCell = cells.getOrDefault(cell, new HashMap<>());
-        Alike alike = inCell.get(likeness);
+        Map<Object, SameLocationTests> inCell = cells.getOrDefault(cell, new HashMap<>());
+        SameLocationTests alike = inCell.get(likeness);
         if (alike != null && alike.remove(test)) {
             inCell.remove(likeness);
         }
@@ -81,15 +81,15 @@ final class Grid {
     }
 
     /** {@return whether something held within a radius of the point, or a little farther away, is as asked} */
-    boolean anyAround(Point point, double radius, Predicate<Alike> asked) {
-        Predicate<Alike> near = alike -> !(point.to(alike.point()) > radius + ROOM) && asked.test(alike);
+    boolean anyAround(Point point, double radius, Predicate<SameLocationTests> asked) {
+        Predicate<SameLocationTests> near = alike -> !(point.to(alike.point()) > radius + ROOM) && asked.test(alike);
         if (radius > size) {
             return cells.values().stream().anyMatch(inCell -> any(inCell, near));
         }
         for (int x = -1; x <= 1; x++) {
             for (int y = -1; y <= 1; y++) {
                 for (int z = -1; z <= 1; z++) {
-                    Map<Object, Alike> inCell = cells.get(cell(point, x, y, z));
+                    Map<Object, SameLocationTests> inCell = cells.get(cell(point, x, y, z));
                     if (inCell != null && any(inCell, near)) {
                         return true;
                     }
@@ -99,8 +99,8 @@ final class Grid {
         return false;
     }
 
-    private static boolean any(Map<Object, Alike> inCell, Predicate<Alike> asked) {
-        for (Alike alike : inCell.values()) {
+    private static boolean any(Map<Object, SameLocationTests> inCell, Predicate<SameLocationTests> asked) {
+        for (SameLocationTests alike : inCell.values()) {
             if (asked.test(alike)) {
                 return true;
             }

@@ -52,7 +52,7 @@ final class Neighbours {
     }
 
     /** The power of two that the accuracy stays below; one for all that may be near. */
-    private int accuracy(Spaced test) {
+    private int accuracy(LocatedTest test) {
         return Math.getExponent(Math.max(reach, test.accuracy())) + 1;
     }
 
@@ -60,7 +60,7 @@ final class Neighbours {
         return Math.scalb(1.0, tier.accuracy);
     }
 
-    private static Kind kind(Spaced test) {
+    private static Kind kind(LocatedTest test) {
         return switch (test.tape()) {
             case FAR -> Kind.TAPED_FAR;
             case NEAR -> Kind.TAPED_NEAR;
@@ -68,16 +68,16 @@ final class Neighbours {
         };
     }
 
-    private static Kind untaped(Spaced test) {
+    private static Kind untaped(LocatedTest test) {
         if (test.hasLocalPosition()) {
             return test.hasPosition() ? Kind.LOCAL_AND_POSITION : Kind.LOCAL;
         }
         return test.hasPosition() ? Kind.POSITION : Kind.NOTHING;
     }
 
-    void add(Spaced test) {
+    void add(LocatedTest test) {
         counts.computeIfAbsent(kind(test), key -> new HashMap<>()).merge(test.locationId(), 1, Integer::sum);
-        if (test.tape() != Spaced.Tape.NONE) {
+        if (test.tape() != LocatedTest.Tape.NONE) {
             return;
         }
         if (test.hasLocalPosition()) {
@@ -90,14 +90,14 @@ final class Neighbours {
         }
     }
 
-    private Tier tier(Spaced test) {
+    private Tier tier(LocatedTest test) {
         return new Tier(accuracy(test), test.hasLocalPosition());
     }
 
-    void remove(Spaced test) {
+    void remove(LocatedTest test) {
         counts.getOrDefault(kind(test), Map.of())
                 .computeIfPresent(test.locationId(), (location, count) -> count == 1 ? null : count - 1);
-        if (test.tape() != Spaced.Tape.NONE) {
+        if (test.tape() != LocatedTest.Tape.NONE) {
             return;
         }
         if (test.hasLocalPosition()) {
@@ -110,7 +110,7 @@ final class Neighbours {
     }
 
     /** {@return whether another location among these is too near} */
-    boolean isNear(Spaced later) {
+    boolean isNear(LocatedTest later) {
         return switch (later.tape()) {
             case FAR -> false;
             case NEAR -> Stream.of(Kind.values()).anyMatch(kind -> kind != Kind.TAPED_FAR && hasOther(kind, later));
@@ -119,8 +119,8 @@ final class Neighbours {
     }
 
     /** {@return whether the distance to another location among these is not known} */
-    boolean isUnknown(Spaced later) {
-        if (later.tape() != Spaced.Tape.NONE) {
+    boolean isUnknown(LocatedTest later) {
+        if (later.tape() != LocatedTest.Tape.NONE) {
             return false;
         }
         for (Kind kind : incomparable(untaped(later))) {
@@ -141,29 +141,30 @@ final class Neighbours {
         };
     }
 
-    private boolean hasOther(Kind kind, Spaced test) {
+    private boolean hasOther(Kind kind, LocatedTest test) {
         Map<String, Integer> locations = counts.getOrDefault(kind, Map.of());
         return locations.size() > (locations.containsKey(test.locationId()) ? 1 : 0);
     }
 
-    private boolean isNearLocally(Spaced later) {
+    private boolean isNearLocally(LocatedTest later) {
         return later.hasLocalPosition()
                 && local.anyAround(later.onSurface(), reach, other -> is(Distance.NEAR, other, later));
     }
 
     /** Of positions, only those can be near whose accuracy is finer than the distance that is needed. */
-    private boolean isNearByPosition(Spaced later) {
+    private boolean isNearByPosition(LocatedTest later) {
         return later.hasPosition()
                 && anyPosition(later, tier -> accuracy(later) == tier.accuracy, tier -> reach, Distance.NEAR);
     }
 
-    private boolean isUnknownByPosition(Spaced later) {
+    private boolean isUnknownByPosition(LocatedTest later) {
         return later.hasPosition()
                 && anyPosition(later, tier -> true, tier -> reach + later.accuracy() + most(tier), Distance.UNKNOWN);
     }
 
     /** Where both have local coordinates, those decide. */
-    private boolean anyPosition(Spaced later, Predicate<Tier> asked, ToDoubleFunction<Tier> radius, Distance distance) {
+    private boolean anyPosition(
+            LocatedTest later, Predicate<Tier> asked, ToDoubleFunction<Tier> radius, Distance distance) {
         return positions.entrySet().stream()
                 .filter(entry -> asked.test(entry.getKey()))
                 .filter(entry -> !entry.getKey().isLocal || !later.hasLocalPosition())
@@ -174,7 +175,7 @@ final class Neighbours {
                                 other -> is(distance, other, later)));
     }
 
-    private static boolean is(Distance distance, Alike other, Spaced later) {
+    private static boolean is(Distance distance, SameLocationTests other, LocatedTest later) {
         return other.isElsewhere(later) && Distance.between(other.one(), later) == distance;
     }
 }

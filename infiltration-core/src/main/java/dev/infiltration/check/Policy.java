@@ -51,7 +51,7 @@ public final class Policy {
      * @throws IllegalArgumentException if the catalogue has no such rule, or it can withhold a rate
      */
     public Policy withoutRule(String rule) {
-        if (!Rule.isOutsideCatalogue(rule) && Entry.of(rule).canWithhold()) {
+        if (!Rule.isOutsideCatalogue(rule) && BuiltInRule.of(rule).canWithhold()) {
             throw new IllegalArgumentException("rule: " + rule + " withholds rates and cannot be switched off");
         }
         return with(rule, Optional.empty());
@@ -66,7 +66,7 @@ public final class Policy {
      */
     public Policy withEffect(String rule, Effect effect) {
         if (!Rule.isOutsideCatalogue(rule)) {
-            Entry.of(rule);
+            BuiltInRule.of(rule);
         }
         return with(rule, Optional.of(effect));
     }
@@ -97,9 +97,9 @@ public final class Policy {
         new TreeMap<>(effects)
                 .forEach((rule, effect) ->
                         changes.add(rule + ": " + effect.map(Effect::toString).orElse("switched off")));
-        add(changes, Entry.RING_OUT_OF_ROUND.id(), limits.outOfRound());
-        add(changes, Entry.RUN_PAIR_SPREAD.id(), limits.pairSpread());
-        add(changes, Entry.RUN_PREWET_RATIO.id(), limits.preWetRatio());
+        add(changes, BuiltInRule.RING_OUT_OF_ROUND.id(), limits.outOfRound());
+        add(changes, BuiltInRule.RUN_PAIR_SPREAD.id(), limits.pairSpread());
+        add(changes, BuiltInRule.RUN_PREWET_RATIO.id(), limits.preWetRatio());
         return changes;
     }
 

@@ -29,7 +29,7 @@ public final class PouringAt {
     private final TestAt test;
     private final int index;
     private final Pouring pouring;
-    private @Nullable Span start;
+    private @Nullable TimeRange start;
     private Before before = Before.NOTHING;
     private boolean isFollowed;
 
@@ -77,7 +77,7 @@ public final class PouringAt {
     /** {@return what it comes to, with the ids of the rules that withhold or bound the rate in the order of the catalogue} */
     public RateOutcome outcome() {
         RateOutcome bare = test.equation().rate(test.ringOrNull(), pouring);
-        Set<Entry> obstacles = test.obstacles();
+        Set<BuiltInRule> obstacles = test.obstacles();
         Set<String> raised = test.visit().book().withholding(this);
         boolean isWithheld = !obstacles.isEmpty() || !raised.isEmpty() || bare instanceof RateOutcome.Withheld;
         return isWithheld ? new RateOutcome.Withheld(withholding(obstacles, raised, bare)) : bare;
@@ -98,22 +98,22 @@ public final class PouringAt {
         return outcome().rate().isPresent() ? test.visit().book().budgets().of(this) : Optional.empty();
     }
 
-    private List<String> withholding(Set<Entry> obstacles, Set<String> raised, RateOutcome bare) {
+    private List<String> withholding(Set<BuiltInRule> obstacles, Set<String> raised, RateOutcome bare) {
         Set<String> ids = new LinkedHashSet<>(raised);
         obstacles.forEach(entry -> ids.add(entry.id()));
         if (bare instanceof RateOutcome.Withheld && !isLost()) {
             ids.addAll(bare.reasons());
         }
         if (!isRun() && !pouring.isStopped()) {
-            ids.remove(Entry.PREWET_DISCONTINUED.id());
+            ids.remove(BuiltInRule.PREWET_DISCONTINUED.id());
         }
         if (!isRun() && pouring.isStopped()) {
-            ids.add(Entry.PREWET_DISCONTINUED.id());
+            ids.add(BuiltInRule.PREWET_DISCONTINUED.id());
         }
         if (pouring.isVoid()) {
-            ids.removeIf(id -> id.equals(Entry.RUN_EVENT.id()));
+            ids.removeIf(id -> id.equals(BuiltInRule.RUN_EVENT.id()));
         }
-        return ids.stream().sorted(Comparator.comparingInt(Entry::order)).toList();
+        return ids.stream().sorted(Comparator.comparingInt(BuiltInRule::order)).toList();
     }
 
     /** {@return whether it is a prewetting whose end is not recorded and that no run which is not void follows} */
@@ -127,10 +127,10 @@ public final class PouringAt {
 
     /** When it may have started; null when that is not recorded. */
     @Nullable
-    Span start() {
+    TimeRange start() {
         ClockTime written = pouring.start();
         if (start == null && written != null) {
-            start = Span.of(written, test.visit().zone());
+            start = TimeRange.of(written, test.visit().zone());
         }
         return start;
     }
@@ -139,14 +139,14 @@ public final class PouringAt {
     @Nullable
     BigDecimal elapsed() {
         Reading<Time> elapsed = pouring.elapsed();
-        return elapsed == null || !elapsed.isPositive() ? null : Span.seconds(elapsed);
+        return elapsed == null || !elapsed.isPositive() ? null : TimeRange.seconds(elapsed);
     }
 
     /** The delay that was timed directly, in seconds; null when there is none or it is negative. */
     @Nullable
     BigDecimal delay() {
         Reading<Time> delay = pouring.delay();
-        return delay == null || delay.value().signum() < 0 ? null : Span.seconds(delay);
+        return delay == null || delay.value().signum() < 0 ? null : TimeRange.seconds(delay);
     }
 
     /** What stands before it in its series; a void prewetting stands in none. */

@@ -34,10 +34,11 @@ final class PouringRules {
     static void preWetMass(PouringAt at, TestMethod method, Findings findings) {
         at.pouring()
                 .pouredWater()
-                .ifPresent(water -> judge(Entry.PREWET_MASS, method.limit(Limit.PREWET_MASS), water, at, findings));
+                .ifPresent(
+                        water -> judge(BuiltInRule.PREWET_MASS, method.limit(Limit.PREWET_MASS), water, at, findings));
     }
 
-    private static void judge(Entry entry, Band<Mass> band, WaterReading water, PouringAt at, Findings findings) {
+    private static void judge(BuiltInRule entry, Band<Mass> band, WaterReading water, PouringAt at, Findings findings) {
         Range<Mass> range = band.in(water.system());
         if (!range.contains(water.mass())) {
             findings.add(
@@ -67,7 +68,7 @@ final class PouringRules {
             return;
         }
         Band<Length> band = method.limit(Limit.HEAD);
-        Entry entry = at.isRun() ? Entry.RUN_HEAD : Entry.PREWET_HEAD;
+        BuiltInRule entry = at.isRun() ? BuiltInRule.RUN_HEAD : BuiltInRule.PREWET_HEAD;
         Place where = at.place().member("head");
         if (head.state() != null && head.state() != Head.State.BETWEEN_MARKS) {
             findings.add(entry, where, at.subject(), head.state().word(), band.toString(), band.basis());
@@ -81,23 +82,29 @@ final class PouringRules {
 
     static void discontinued(PouringAt at, Findings findings) {
         if (at.pouring().isStopped()) {
-            Entry entry = at.isRun() ? Entry.RUN_DISCONTINUED : Entry.PREWET_DISCONTINUED;
+            BuiltInRule entry = at.isRun() ? BuiltInRule.RUN_DISCONTINUED : BuiltInRule.PREWET_DISCONTINUED;
             Reading<Length> depth = at.pouring().depthAtStop();
             String observed = depth == null || !depth.isPositive() ? "stopped" : "stopped with " + depth + " left";
-            findings.add(entry, at.place(), at.subject(), observed, "drained", Bases.DRAINED);
+            findings.add(entry, at.place(), at.subject(), observed, "drained", RuleBases.DRAINED);
         }
     }
 
     static void isVoid(PouringAt at, Findings findings) {
         Pouring run = at.pouring();
-        String reason = run instanceof dev.infiltration.field.TestRun test ? Texts.given(test.voidReason()) : null;
-        findings.add(Entry.RUN_VOID, at.place(), at.subject(), reason == null ? "no reason recorded" : reason);
+        String reason =
+                run instanceof dev.infiltration.field.TestRun test ? SubjectText.given(test.voidReason()) : null;
+        findings.add(BuiltInRule.RUN_VOID, at.place(), at.subject(), reason == null ? "no reason recorded" : reason);
     }
 
     static void endUnrecorded(PouringAt at, Findings findings) {
         if (at.pouring().end() == null) {
             findings.add(
-                    Entry.RUN_END_UNRECORDED, at.place(), at.subject(), "", "drained, stopped or void", Bases.DRAINED);
+                    BuiltInRule.RUN_END_UNRECORDED,
+                    at.place(),
+                    at.subject(),
+                    "",
+                    "drained, stopped or void",
+                    RuleBases.DRAINED);
         }
     }
 
@@ -105,12 +112,12 @@ final class PouringRules {
     static void preWetEndUnrecorded(PouringAt at, Findings findings) {
         if (at.isEndMissing()) {
             findings.add(
-                    Entry.PREWET_END_UNRECORDED,
+                    BuiltInRule.PREWET_END_UNRECORDED,
                     at.place(),
                     at.subject(),
                     "",
                     "drained, stopped or void",
-                    Bases.DRAINED);
+                    RuleBases.DRAINED);
         }
     }
 
@@ -122,7 +129,12 @@ final class PouringRules {
                     run.elapsed() == null ? "not recorded" : run.elapsed().toString();
             String observed = "water " + water + ", elapsed " + elapsed;
             findings.add(
-                    Entry.RUN_UNUSABLE, at.place(), at.subject(), observed, "both above zero", Bases.COMMON_PRACTICE);
+                    BuiltInRule.RUN_UNUSABLE,
+                    at.place(),
+                    at.subject(),
+                    observed,
+                    "both above zero",
+                    RuleBases.COMMON_PRACTICE);
         }
     }
 
@@ -134,7 +146,7 @@ final class PouringRules {
             at.pouring()
                     .pouredWater()
                     .filter(WaterReading::isPositive)
-                    .ifPresent(water -> judge(Entry.RUN_MASS, step.mass(), water, at, findings));
+                    .ifPresent(water -> judge(BuiltInRule.RUN_MASS, step.mass(), water, at, findings));
         }
     }
 
@@ -169,12 +181,12 @@ final class PouringRules {
         readings.filter(water -> water != null && water.isVolume())
                 .findFirst()
                 .ifPresent(water -> findings.add(
-                        Entry.RUN_WATER_BY_VOLUME,
+                        BuiltInRule.RUN_WATER_BY_VOLUME,
                         at.place(),
                         at.subject(),
                         water.toString(),
                         "weighed",
-                        Bases.WEIGHED));
+                        RuleBases.WEIGHED));
     }
 
     private static Stream<@Nullable WaterReading> readings(Pour pour) {
@@ -197,7 +209,7 @@ final class PouringRules {
         if (!tolerance.contains(Reading.of(off, unit))) {
             String observed = "pours sum to " + sum + ", water " + water;
             findings.add(
-                    Entry.RUN_POURS_DISAGREE,
+                    BuiltInRule.RUN_POURS_DISAGREE,
                     at.place(),
                     at.subject(),
                     observed,
@@ -211,12 +223,12 @@ final class PouringRules {
         PouringAt before = at.before().counting();
         if (before != null && !before.isRun() && before.pouring().isStopped()) {
             findings.add(
-                    Entry.PREWET_STANDING,
+                    BuiltInRule.PREWET_STANDING,
                     at.place(),
                     at.subject(),
                     "prewetting stopped with water standing",
                     "drained",
-                    Bases.DRAINED);
+                    RuleBases.DRAINED);
         }
     }
 
@@ -225,12 +237,12 @@ final class PouringRules {
         if (position > method.runsPerDay()) {
             String observed = "run " + position + " at this location and date";
             findings.add(
-                    Entry.RUN_TOO_MANY,
+                    BuiltInRule.RUN_TOO_MANY,
                     at.place(),
                     at.subject(),
                     observed,
                     "at most " + method.runsPerDay(),
-                    Bases.RUNS_A_DAY);
+                    RuleBases.RUNS_A_DAY);
         }
     }
 
@@ -246,14 +258,14 @@ final class PouringRules {
                     .collect(Collectors.joining(", "));
             Bias bias = ways.size() == 1 ? ways.iterator().next() : Bias.EITHER;
             findings.add(
-                    Entry.RUN_EVENT,
+                    BuiltInRule.RUN_EVENT,
                     Effect.CAUTION,
                     bias,
                     at.place(),
                     at.subject(),
                     observed,
                     "",
-                    Bases.COMMON_PRACTICE);
+                    RuleBases.COMMON_PRACTICE);
         }
     }
 

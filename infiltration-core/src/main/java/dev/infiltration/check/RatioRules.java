@@ -22,14 +22,14 @@ final class RatioRules {
         Double spread = limits.pairSpread();
         PouringAt before = spread == null ? null : run.before().countingRun();
         if (before != null && spread != null) {
-            compare(Entry.RUN_PAIR_SPREAD, run, before.outcome(), spread, Optional.empty(), findings);
+            compare(BuiltInRule.RUN_PAIR_SPREAD, run, before.outcome(), spread, Optional.empty(), findings);
         }
         Double ratio = limits.preWetRatio();
         PouringAt preWet = run.test().countingPreWet();
         if (preWet != null && ratio != null) {
             Optional<String> entryError =
                     minutes(run, preWet.outcome(), ratio).or(() -> minutes(preWet, outcome, ratio));
-            compare(Entry.RUN_PREWET_RATIO, run, preWet.outcome(), ratio, entryError, findings);
+            compare(BuiltInRule.RUN_PREWET_RATIO, run, preWet.outcome(), ratio, entryError, findings);
         }
     }
 
@@ -38,10 +38,10 @@ final class RatioRules {
                 && outcome.figure()
                         .filter(rate -> rate.compareTo(HIGHEST_PUBLISHED) > 0)
                         .isPresent();
-        if (isTooHigh || outcome.reasons().contains(Entry.RUN_IMPLAUSIBLE.id())) {
+        if (isTooHigh || outcome.reasons().contains(BuiltInRule.RUN_IMPLAUSIBLE.id())) {
             String observed = outcome.figure().map(InfiltrationRate::toString).orElse("not finite");
             findings.add(
-                    Entry.RUN_IMPLAUSIBLE,
+                    BuiltInRule.RUN_IMPLAUSIBLE,
                     run.place(),
                     run.subject(),
                     observed,
@@ -52,7 +52,7 @@ final class RatioRules {
     }
 
     private static void compare(
-            Entry entry,
+            BuiltInRule entry,
             PouringAt run,
             RateOutcome other,
             double most,
@@ -64,7 +64,8 @@ final class RatioRules {
                         .filter(reference -> !isWithin(rate.get(), reference, most))
                         .isPresent()) {
             String observed = rate.get() + " and " + other.rate().get();
-            findings.add(entry, run.place(), run.subject(), observed, "ratio at most " + most, Bases.USER, entryError);
+            findings.add(
+                    entry, run.place(), run.subject(), observed, "ratio at most " + most, RuleBases.USER, entryError);
         }
     }
 

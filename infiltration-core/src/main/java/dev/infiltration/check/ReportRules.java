@@ -29,7 +29,7 @@ final class ReportRules {
     static void judge(VisitAt at, TestMethod method, Findings findings) {
         String missing = missing(at, method).stream().map(ReportItem.Item::word).collect(Collectors.joining(" "));
         if (!missing.isEmpty()) {
-            findings.add(Entry.REPORT_MISSING, at.place(), at.subject(), missing, "", Bases.REPORT);
+            findings.add(BuiltInRule.REPORT_MISSING, at.place(), at.subject(), missing, "", RuleBases.REPORT);
         }
     }
 
@@ -72,7 +72,7 @@ final class ReportRules {
     }
 
     private static boolean isGiven(@Nullable String text) {
-        return Texts.given(text) != null;
+        return SubjectText.given(text) != null;
     }
 
     /** Of tests that were made. */

@@ -122,7 +122,7 @@ final class Resolutions {
     private <Q extends Quantity<Q>> void report(
             Band<Q> band, Reading<Q> step, UnitSystem system, boolean isKnown, String amount, String subject) {
         if (!band.in(system).contains(step)) {
-            Entry entry = isKnown ? Entry.VISIT_RESOLUTION : Entry.VISIT_RESOLUTION_UNSHOWN;
+            BuiltInRule entry = isKnown ? BuiltInRule.VISIT_RESOLUTION : BuiltInRule.VISIT_RESOLUTION_UNSHOWN;
             String observed = amount + " read to " + step + " (" + subject + ")";
             findings.add(
                     entry, at.place(), at.subject(), observed, band.in(system).toString(), band.basis());

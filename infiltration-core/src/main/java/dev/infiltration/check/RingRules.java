@@ -41,7 +41,7 @@ final class RingRules {
         List<Ring> rings = index.book().rings();
         for (int i = 0; i < rings.size(); i++) {
             Ring ring = rings.get(i);
-            String id = Texts.given(ring.id());
+            String id = SubjectText.given(ring.id());
             if (id == null || met.add(id)) {
                 Place where = Place.BOOK.member("rings").entry(i);
                 Set<VisitAt> usedBy = id == null ? Set.of() : users.getOrDefault(id, Set.of());
@@ -70,16 +70,21 @@ final class RingRules {
     private void judge(Ring ring, Place where, Set<VisitAt> users) {
         Reading<Length> height = ring.height();
         if (height != null) {
-            judge(Entry.RING_HEIGHT, Limit.RING_HEIGHT, height, ring, where, users);
+            judge(BuiltInRule.RING_HEIGHT, Limit.RING_HEIGHT, height, ring, where, users);
         }
         if (ring.isUsable()) {
-            judge(Entry.RING_INSIDE_DIAMETER, Limit.INSIDE_DIAMETER, meanDiameter(ring), ring, where, users);
+            judge(BuiltInRule.RING_INSIDE_DIAMETER, Limit.INSIDE_DIAMETER, meanDiameter(ring), ring, where, users);
             resolution(ring, where, users);
         }
     }
 
     private void judge(
-            Entry entry, Limit<Length> limit, Reading<Length> reading, Ring ring, Place where, Set<VisitAt> users) {
+            BuiltInRule entry,
+            Limit<Length> limit,
+            Reading<Length> reading,
+            Ring ring,
+            Place where,
+            Set<VisitAt> users) {
         Set<Band<Length>> broken = bands(users, limit).stream()
                 .filter(band -> !band.holds(reading))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
@@ -87,7 +92,7 @@ final class RingRules {
     }
 
     private void report(
-            Entry entry, Set<Band<Length>> broken, Reading<Length> reading, String read, Ring ring, Place where) {
+            BuiltInRule entry, Set<Band<Length>> broken, Reading<Length> reading, String read, Ring ring, Place where) {
         if (!broken.isEmpty()) {
             String allowed = broken.stream()
                     .map(band -> band.in(reading.unit().system()).toString())
@@ -133,7 +138,7 @@ final class RingRules {
                     .filter(band -> !band.holds(step))
                     .collect(Collectors.toCollection(LinkedHashSet::new));
             report(
-                    known == null ? Entry.RING_RESOLUTION_UNSHOWN : Entry.RING_RESOLUTION,
+                    known == null ? BuiltInRule.RING_RESOLUTION_UNSHOWN : BuiltInRule.RING_RESOLUTION,
                     broken,
                     step,
                     diameter + " read to ",
@@ -156,12 +161,12 @@ final class RingRules {
         Reading<Length> spread = Reading.of(sorted.get(sorted.size() - 1).subtract(sorted.get(0)), limit.unit());
         if (spread.compareAmount(limit) > 0) {
             findings.add(
-                    Entry.RING_OUT_OF_ROUND,
+                    BuiltInRule.RING_OUT_OF_ROUND,
                     where,
                     "ring " + ring.id(),
                     spread.toString(),
                     "at most " + limit,
-                    Bases.USER);
+                    RuleBases.USER);
         }
     }
 }

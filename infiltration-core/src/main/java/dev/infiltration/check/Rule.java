@@ -21,7 +21,7 @@ import java.util.function.Supplier;
  *
  * <pre>{@code
  * Rule photographed = Rule.onTest("harrow.photo", Effect.CAUTION, test ->
- *         test.test().photos().isEmpty() ? Optional.of(Remark.of("no photograph")) : Optional.empty());
+ *         test.test().photos().isEmpty() ? Optional.of(RuleResult.of("no photograph")) : Optional.empty());
  * Checker checker = Checker.withDefaults().withRule(photographed);
  * }</pre>
  */
@@ -35,17 +35,17 @@ public final class Rule {
     private final String id;
     private final Effect effect;
     private final Bias bias;
-    private final Function<VisitAt, Optional<Remark>> onVisit;
-    private final BiFunction<TestAt, UserLimits, Optional<Remark>> onTest;
-    private final Function<PouringAt, Optional<Remark>> onPouring;
+    private final Function<VisitAt, Optional<RuleResult>> onVisit;
+    private final BiFunction<TestAt, UserLimits, Optional<RuleResult>> onTest;
+    private final Function<PouringAt, Optional<RuleResult>> onPouring;
 
     private Rule(
             String id,
             Effect effect,
             Bias bias,
-            Function<VisitAt, Optional<Remark>> onVisit,
-            BiFunction<TestAt, UserLimits, Optional<Remark>> onTest,
-            Function<PouringAt, Optional<Remark>> onPouring) {
+            Function<VisitAt, Optional<RuleResult>> onVisit,
+            BiFunction<TestAt, UserLimits, Optional<RuleResult>> onTest,
+            Function<PouringAt, Optional<RuleResult>> onPouring) {
         this.id = id;
         this.effect = effect;
         this.bias = bias;
@@ -57,9 +57,9 @@ public final class Rule {
     private static Rule of(
             String id,
             Effect effect,
-            Function<VisitAt, Optional<Remark>> onVisit,
-            BiFunction<TestAt, UserLimits, Optional<Remark>> onTest,
-            Function<PouringAt, Optional<Remark>> onPouring) {
+            Function<VisitAt, Optional<RuleResult>> onVisit,
+            BiFunction<TestAt, UserLimits, Optional<RuleResult>> onTest,
+            Function<PouringAt, Optional<RuleResult>> onPouring) {
         if (!isOutsideCatalogue(id)) {
             throw new IllegalArgumentException(
                     "id: expected a name of your own, a dot and the rule's name, not one of " + TAKEN + ", got " + id);
@@ -81,7 +81,7 @@ public final class Rule {
      * @param effect how much its findings weigh
      * @param judge  what there is to say of a visit
      */
-    public static Rule onVisit(String id, Effect effect, Function<VisitAt, Optional<Remark>> judge) {
+    public static Rule onVisit(String id, Effect effect, Function<VisitAt, Optional<RuleResult>> judge) {
         return of(id, effect, judge, Rule::nothing, pouring -> Optional.empty());
     }
 
@@ -92,7 +92,7 @@ public final class Rule {
      * @param effect how much its findings weigh
      * @param judge  what there is to say of a test
      */
-    public static Rule onTest(String id, Effect effect, Function<TestAt, Optional<Remark>> judge) {
+    public static Rule onTest(String id, Effect effect, Function<TestAt, Optional<RuleResult>> judge) {
         return onTest(id, effect, (test, limits) -> judge.apply(test));
     }
 
@@ -103,7 +103,7 @@ public final class Rule {
      * @param effect how much its findings weigh
      * @param judge  what there is to say of a test under the user's limits
      */
-    public static Rule onTest(String id, Effect effect, BiFunction<TestAt, UserLimits, Optional<Remark>> judge) {
+    public static Rule onTest(String id, Effect effect, BiFunction<TestAt, UserLimits, Optional<RuleResult>> judge) {
         return of(id, effect, visit -> Optional.empty(), judge, pouring -> Optional.empty());
     }
 
@@ -114,7 +114,7 @@ public final class Rule {
      * @param effect how much its findings weigh
      * @param judge  what there is to say of a prewetting
      */
-    public static Rule onPreWet(String id, Effect effect, Function<PouringAt, Optional<Remark>> judge) {
+    public static Rule onPreWet(String id, Effect effect, Function<PouringAt, Optional<RuleResult>> judge) {
         return of(
                 id,
                 effect,
@@ -130,7 +130,7 @@ public final class Rule {
      * @param effect how much its findings weigh
      * @param judge  what there is to say of a run
      */
-    public static Rule onRun(String id, Effect effect, Function<PouringAt, Optional<Remark>> judge) {
+    public static Rule onRun(String id, Effect effect, Function<PouringAt, Optional<RuleResult>> judge) {
         return of(
                 id,
                 effect,
@@ -157,7 +157,7 @@ public final class Rule {
         add(() -> onVisit.apply(visit), visit.place(), visit.subject(), findings);
     }
 
-    private static Optional<Remark> nothing(TestAt test, UserLimits limits) {
+    private static Optional<RuleResult> nothing(TestAt test, UserLimits limits) {
         return Optional.empty();
     }
 
@@ -178,8 +178,8 @@ public final class Rule {
     }
 
     /** A rule that throws ends nothing: the finding names the cause, with the effect that the rule has. */
-    private void add(Supplier<Optional<Remark>> judge, Place where, String subject, Findings findings) {
-        Optional<Remark> remark;
+    private void add(Supplier<Optional<RuleResult>> judge, Place where, String subject, Findings findings) {
+        Optional<RuleResult> remark;
         try {
             remark = Objects.requireNonNull(judge.get(), "the rule returned null");
         } catch (RuntimeException failure) {
@@ -195,11 +195,11 @@ public final class Rule {
                 said.allowed(),
                 said.message(),
                 said.remedy(),
-                Bases.USER)));
+                RuleBases.USER)));
     }
 
-    private static Remark failed(RuntimeException failure) {
-        return new Remark(
+    private static RuleResult failed(RuntimeException failure) {
+        return new RuleResult(
                 failure.toString(),
                 "",
                 "the rule could not be evaluated: " + failure,

@@ -83,7 +83,7 @@ public final class Series {
         follow(ordered);
         List<Series> series = new ArrayList<>();
         List<PouringAt> open = new ArrayList<>();
-        @Nullable Span before = null;
+        @Nullable TimeRange before = null;
         for (PouringAt record : ordered) {
             if (!open.isEmpty() && isCut(before, record)) {
                 series.add(new Series(List.copyOf(open)));
@@ -123,15 +123,15 @@ public final class Series {
         if (records.size() < 2) {
             return records;
         }
-        Map<PouringAt, Span> keys = new HashMap<>();
-        @Nullable Span key = null;
+        Map<PouringAt, TimeRange> keys = new HashMap<>();
+        @Nullable TimeRange key = null;
         for (PouringAt record : records) {
             key = record.start() == null ? key : record.start();
             if (key != null) {
                 keys.put(record, key);
             }
         }
-        Comparator<Span> order = Span.order(keys.values());
+        Comparator<TimeRange> order = TimeRange.order(keys.values());
         return records.stream()
                 .sorted(Comparator.comparing(keys::get, Comparator.nullsFirst(order)))
                 .toList();
@@ -150,8 +150,8 @@ public final class Series {
         return all;
     }
 
-    private static boolean isCut(@Nullable Span before, PouringAt record) {
-        Span after = record.start();
+    private static boolean isCut(@Nullable TimeRange before, PouringAt record) {
+        TimeRange after = record.start();
         SurfaceAt surface = record.test().visit().surfaceOrNull();
         return before != null
                 && after != null

@@ -35,24 +35,24 @@ final class SpacingRules {
     private final Findings findings;
     private final double reach;
 
-    private SpacingRules(List<Spaced> tests, Findings findings) {
+    private SpacingRules(List<LocatedTest> tests, Findings findings) {
         this.findings = findings;
-        this.reach = most(tests, Spaced::clear) + most(tests, Spaced::mostDiameter);
+        this.reach = most(tests, LocatedTest::clear) + most(tests, LocatedTest::mostDiameter);
     }
 
-    private static double most(List<Spaced> tests, ToDoubleFunction<Spaced> length) {
+    private static double most(List<LocatedTest> tests, ToDoubleFunction<LocatedTest> length) {
         return tests.stream().mapToDouble(length).max().orElse(0);
     }
 
     static void judge(BookIndex index, Findings findings) {
-        Map<SurfaceAt, List<Spaced>> bySurface = new LinkedHashMap<>();
+        Map<SurfaceAt, List<LocatedTest>> bySurface = new LinkedHashMap<>();
         for (VisitAt visit : index.visits()) {
             SurfaceAt surface = visit.surfaceOrNull();
             if (surface == null || visit.isLaterDouble()) {
                 continue;
             }
             for (TestAt test : visit.tests()) {
-                Spaced spaced = Spaced.of(test, surface);
+                LocatedTest spaced = LocatedTest.of(test, surface);
                 if (spaced != null) {
                     bySurface.computeIfAbsent(surface, key -> new ArrayList<>()).add(spaced);
                 }
@@ -61,10 +61,10 @@ final class SpacingRules {
         bySurface.values().forEach(tests -> new SpacingRules(tests, findings).judge(tests));
     }
 
-    private void judge(List<Spaced> tests) {
-        List<Spaced> started = new ArrayList<>();
-        Map<LocalDate, List<Spaced>> byDate = new HashMap<>();
-        for (Spaced test : tests) {
+    private void judge(List<LocatedTest> tests) {
+        List<LocatedTest> started = new ArrayList<>();
+        Map<LocalDate, List<LocatedTest>> byDate = new HashMap<>();
+        for (LocatedTest test : tests) {
             if (test.start() != null) {
                 started.add(test);
             }
@@ -76,10 +76,10 @@ final class SpacingRules {
         byDate.values().forEach(this::byDate);
     }
 
-    private void byStart(List<Spaced> tests) {
-        List<Spaced> ordered = inOrder(tests);
-        Map<Object, Set<Spaced>> alike = new LinkedHashMap<>();
-        for (Spaced test : ordered) {
+    private void byStart(List<LocatedTest> tests) {
+        List<LocatedTest> ordered = inOrder(tests);
+        Map<Object, Set<LocatedTest>> alike = new LinkedHashMap<>();
+        for (LocatedTest test : ordered) {
             alike.computeIfAbsent(window(test), key -> Collections.newSetFromMap(new IdentityHashMap<>()))
                     .add(test);
         }
@@ -87,16 +87,16 @@ final class SpacingRules {
     }
 
     /** How far back a test looks from its start: what is out of one's sight is so for every later one that looks as far. */
-    private static Object window(Spaced test) {
-        Span start = Objects.requireNonNull(test.start());
+    private static Object window(LocatedTest test) {
+        TimeRange start = Objects.requireNonNull(test.start());
         return List.of(start.spread().stripTrailingZeros(), test.method().limit(Limit.SPACING_TIME));
     }
 
     /** A window slides over the starts. */
-    private void byStart(List<Spaced> tests, Set<Spaced> judged) {
-        Deque<Spaced> window = new ArrayDeque<>();
+    private void byStart(List<LocatedTest> tests, Set<LocatedTest> judged) {
+        Deque<LocatedTest> window = new ArrayDeque<>();
         Neighbours neighbours = new Neighbours(reach);
-        for (Spaced test : tests) {
+        for (LocatedTest test : tests) {
             if (judged.contains(test)) {
                 while (!window.isEmpty() && !isClose(window.getFirst(), test)) {
                     neighbours.remove(window.removeFirst());
@@ -108,36 +108,36 @@ final class SpacingRules {
         }
     }
 
-    private static List<Spaced> inOrder(List<Spaced> tests) {
-        Comparator<Span> order = Span.order(
-                tests.stream().map(Spaced::start).filter(Objects::nonNull).toList());
+    private static List<LocatedTest> inOrder(List<LocatedTest> tests) {
+        Comparator<TimeRange> order = TimeRange.order(
+                tests.stream().map(LocatedTest::start).filter(Objects::nonNull).toList());
         return tests.stream()
-                .sorted(Comparator.comparing(Spaced::start, Comparator.nullsFirst(order)))
+                .sorted(Comparator.comparing(LocatedTest::start, Comparator.nullsFirst(order)))
                 .toList();
     }
 
     /** Even read most kindly, less than the method's time lies between the starts. */
-    private static boolean isClose(Spaced earlier, Spaced later) {
+    private static boolean isClose(LocatedTest earlier, LocatedTest later) {
         @Nullable
         Reading<Time> apart =
                 later.method().limit(Limit.SPACING_TIME).in(UnitSystem.NEITHER).lowest();
-        Span start = later.start();
-        Span before = earlier.start();
+        TimeRange start = later.start();
+        TimeRange before = earlier.start();
         if (apart == null || start == null || before == null) {
             return false;
         }
         BigDecimal between = start.mostAfter(before);
-        return between.compareTo(Span.seconds(apart)) < 0;
+        return between.compareTo(TimeRange.seconds(apart)) < 0;
     }
 
     /** Pairs of one date of which at least one test has no start, in the order of the document. */
-    private void byDate(List<Spaced> tests) {
+    private void byDate(List<LocatedTest> tests) {
         if (tests.stream().allMatch(test -> test.start() != null)) {
             return;
         }
         Neighbours all = new Neighbours(reach);
         Neighbours withoutStart = new Neighbours(reach);
-        for (Spaced test : tests) {
+        for (LocatedTest test : tests) {
             report(test, test.start() == null ? all : withoutStart);
             all.add(test);
             if (test.start() == null) {
@@ -146,7 +146,7 @@ final class SpacingRules {
         }
     }
 
-    private void report(Spaced test, Neighbours neighbours) {
+    private void report(LocatedTest test, Neighbours neighbours) {
         VisitAt visit = test.test().visit();
         if (visit.methodOrNull() == null) {
             return;
@@ -155,7 +155,7 @@ final class SpacingRules {
             Reading<?> taped = test.test().test().clearSpacing();
             String observed = taped == null ? "too near another location" : "taped " + taped;
             findings.add(
-                    Entry.VISIT_SPACING,
+                    BuiltInRule.VISIT_SPACING,
                     test.place(),
                     test.test().subject(),
                     observed,
@@ -164,7 +164,7 @@ final class SpacingRules {
         }
         if (neighbours.isUnknown(test)) {
             findings.add(
-                    Entry.VISIT_SPACING_UNKNOWN,
+                    BuiltInRule.VISIT_SPACING_UNKNOWN,
                     visit.place(),
                     visit.subject(),
                     test.locationId() + " to another location",

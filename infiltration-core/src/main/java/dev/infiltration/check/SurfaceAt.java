@@ -23,14 +23,14 @@ public final class SurfaceAt {
     private final Place place;
     private final Map<String, Location> locations = new HashMap<>();
     private final Set<String> doubledLocations = new HashSet<>();
-    private final Interruptions maintenance = new Interruptions();
+    private final MaintenanceTimes maintenance = new MaintenanceTimes();
 
     SurfaceAt(Site site, Surface surface, Place place) {
         this.site = site;
         this.surface = surface;
         this.place = place;
         for (Location location : surface.locations()) {
-            String id = Texts.given(location.id());
+            String id = SubjectText.given(location.id());
             if (id != null && locations.putIfAbsent(id, location) != null) {
                 doubledLocations.add(id);
             }
@@ -39,8 +39,8 @@ public final class SurfaceAt {
 
     /** Keeps a maintenance whose time is known. */
     void add(Maintenance entry) {
-        Span start = startOf(entry, zone());
-        Span end = endOf(entry, zone());
+        TimeRange start = startOf(entry, zone());
+        TimeRange end = endOf(entry, zone());
         if (start != null && end != null) {
             maintenance.add(entry.locations(), start, end);
         }
@@ -77,19 +77,19 @@ public final class SurfaceAt {
     }
 
     /** Whether the surface or a location of it may have been maintained between two times. */
-    boolean isMaintained(@Nullable String location, Span before, Span after) {
+    boolean isMaintained(@Nullable String location, TimeRange before, TimeRange after) {
         return maintenance.isAnyBetween(location, before, after);
     }
 
     /** When a maintenance began; its end where only that is known. */
-    static @Nullable Span startOf(Maintenance entry, @Nullable ZoneId zone) {
+    static @Nullable TimeRange startOf(Maintenance entry, @Nullable ZoneId zone) {
         ClockTime start = entry.start() == null ? entry.end() : entry.start();
-        return start == null ? null : Span.of(start, zone);
+        return start == null ? null : TimeRange.of(start, zone);
     }
 
     /** When a maintenance was finished; its start where only that is known. */
-    static @Nullable Span endOf(Maintenance entry, @Nullable ZoneId zone) {
+    static @Nullable TimeRange endOf(Maintenance entry, @Nullable ZoneId zone) {
         ClockTime end = entry.end() == null ? entry.start() : entry.end();
-        return end == null ? null : Span.of(end, zone);
+        return end == null ? null : TimeRange.of(end, zone);
     }
 }

@@ -92,7 +92,7 @@ public final class TestAt {
 
     /** {@return the test in words: visit and location} */
     public String subject() {
-        return visit.subject() + ", " + Texts.orPosition(test.location(), "test", index);
+        return visit.subject() + ", " + SubjectText.orPosition(test.location(), "test", index);
     }
 
     /** The equation that rates it. */
@@ -149,47 +149,47 @@ public final class TestAt {
 
     /** The earliest start of its prewetting and runs, void or not; null when none has one. */
     @Nullable
-    Span firstStart() {
-        List<Span> starts = new ArrayList<>();
+    TimeRange firstStart() {
+        List<TimeRange> starts = new ArrayList<>();
         for (PouringAt pouring : pourings()) {
-            Span start = pouring.start();
+            TimeRange start = pouring.start();
             if (start != null) {
                 starts.add(start);
             }
         }
-        return starts.stream().min(Span.order(starts)).orElse(null);
+        return starts.stream().min(TimeRange.order(starts)).orElse(null);
     }
 
     /** The rules that withhold the rates of the visit or of this test. */
-    Set<Entry> obstacles() {
-        Set<Entry> obstacles = visit.obstacles();
+    Set<BuiltInRule> obstacles() {
+        Set<BuiltInRule> obstacles = visit.obstacles();
         addLocationObstacles(obstacles);
         addRingObstacles(obstacles);
         return obstacles;
     }
 
-    private void addLocationObstacles(Set<Entry> obstacles) {
+    private void addLocationObstacles(Set<BuiltInRule> obstacles) {
         SurfaceAt surface = visit.surfaceOrNull();
-        if (Texts.given(test.location()) == null) {
-            obstacles.add(Entry.DATA_REQUIRED);
+        if (SubjectText.given(test.location()) == null) {
+            obstacles.add(BuiltInRule.DATA_REQUIRED);
         } else if (surface != null && surface.location(test.location()) == null) {
-            obstacles.add(Entry.DATA_REFERENCE);
+            obstacles.add(BuiltInRule.DATA_REFERENCE);
         } else if (surface != null && surface.isDoubled(test.location())) {
-            obstacles.add(Entry.DATA_DUPLICATE);
+            obstacles.add(BuiltInRule.DATA_DUPLICATE);
         }
     }
 
-    private void addRingObstacles(Set<Entry> obstacles) {
+    private void addRingObstacles(Set<BuiltInRule> obstacles) {
         Ring ring = ringOrNull();
-        if (Texts.given(test.ring()) == null) {
-            obstacles.add(Entry.DATA_REQUIRED);
+        if (SubjectText.given(test.ring()) == null) {
+            obstacles.add(BuiltInRule.DATA_REQUIRED);
         } else if (ring == null) {
-            obstacles.add(Entry.DATA_REFERENCE);
+            obstacles.add(BuiltInRule.DATA_REFERENCE);
         } else if (!ring.isUsable()) {
-            obstacles.add(Entry.RING_UNUSABLE);
+            obstacles.add(BuiltInRule.RING_UNUSABLE);
         }
         if (visit.book().register().isDoubledRing(test.ring())) {
-            obstacles.add(Entry.DATA_DUPLICATE);
+            obstacles.add(BuiltInRule.DATA_DUPLICATE);
         }
     }
 }

@@ -26,13 +26,13 @@ final class TestRules {
         LocationTest test = at.test();
         if (test.notTested() != null && test.runs().isEmpty()) {
             findings.add(
-                    Entry.TEST_NOT_TESTED,
+                    BuiltInRule.TEST_NOT_TESTED,
                     at.place(),
                     at.subject(),
                     test.notTested().word());
         }
         if (test.notTested() == null && !test.isMade()) {
-            findings.add(Entry.TEST_EMPTY, at.place(), at.subject(), "");
+            findings.add(BuiltInRule.TEST_EMPTY, at.place(), at.subject(), "");
         }
     }
 
@@ -40,7 +40,7 @@ final class TestRules {
         Reading<Temperature> temperature = at.test().surfaceTemperature();
         if (temperature != null) {
             findings.judge(
-                    Entry.VISIT_HOT_SURFACE,
+                    BuiltInRule.VISIT_HOT_SURFACE,
                     method.limit(Limit.SURFACE_TEMPERATURE),
                     temperature,
                     at.place(),
@@ -52,12 +52,12 @@ final class TestRules {
         Reading<Temperature> temperature = at.test().surfaceTemperature();
         if (temperature != null && VisitRules.isFreezing(temperature)) {
             findings.add(
-                    Entry.VISIT_FREEZING,
+                    BuiltInRule.VISIT_FREEZING,
                     at.place(),
                     at.subject(),
                     "surface " + temperature,
                     "above 0 °C / 32 °F",
-                    Bases.COMMON_PRACTICE);
+                    RuleBases.COMMON_PRACTICE);
         }
     }
 
@@ -69,7 +69,12 @@ final class TestRules {
             }
             if (at.countingPreWet() == null || firstCountingRun(at) != run) {
                 findings.add(
-                        Entry.PREWET_ABSENT, at.place(), at.subject(), observed(at), "a prewetting", Bases.PREWETTING);
+                        BuiltInRule.PREWET_ABSENT,
+                        at.place(),
+                        at.subject(),
+                        observed(at),
+                        "a prewetting",
+                        RuleBases.PREWETTING);
             }
         }
     }
@@ -102,12 +107,12 @@ final class TestRules {
         if (head.highest() != null && fall.compareAmount(head.highest()) > 0) {
             String observed = slope + " over " + diameter + ": " + fall;
             findings.add(
-                    Entry.RUN_SLOPE_UNCOVERED,
+                    BuiltInRule.RUN_SLOPE_UNCOVERED,
                     at.place(),
                     at.subject(),
                     observed,
                     "at most " + head.highest(),
-                    Bases.DERIVED);
+                    RuleBases.DERIVED);
         }
     }
 

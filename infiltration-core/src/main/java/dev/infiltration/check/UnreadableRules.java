@@ -99,7 +99,7 @@ final class UnreadableRules {
         index.visits().forEach(this::addSubjects);
         for (UnreadableValue value : values.all()) {
             findings.add(
-                    Entry.DATA_UNREADABLE,
+                    BuiltInRule.DATA_UNREADABLE,
                     effect(value),
                     bias(value),
                     value.place(),

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
-import dev.infiltration.field.Gaps;
+import dev.infiltration.field.IndexMap;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.ReadBook;
 import dev.infiltration.field.UnreadableValue;
@@ -14,13 +14,13 @@ import java.util.Map;
 /** The values of a document that could not be read, by the records they are in. */
 final class UnreadableValues {
 
-    private static final UnreadableValues NONE = new UnreadableValues(List.of(), Gaps.none());
+    private static final UnreadableValues NONE = new UnreadableValues(List.of(), IndexMap.none());
 
     private final List<UnreadableValue> all;
-    private final Gaps gaps;
+    private final IndexMap gaps;
     private final Map<String, List<UnreadableValue>> within = new HashMap<>();
 
-    private UnreadableValues(List<UnreadableValue> all, Gaps gaps) {
+    private UnreadableValues(List<UnreadableValue> all, IndexMap gaps) {
         this.all = all;
         this.gaps = gaps;
         for (UnreadableValue value : all) {
@@ -44,7 +44,7 @@ final class UnreadableValues {
         return all;
     }
 
-    Gaps gaps() {
+    IndexMap gaps() {
         return gaps;
     }
 

@@ -43,7 +43,7 @@ public final class VisitAt {
     }
 
     private static @Nullable TestMethod methodOf(BookIndex book, Visit visit, @Nullable SurfaceAt surface) {
-        String named = Texts.given(visit.method());
+        String named = SubjectText.given(visit.method());
         if (named != null) {
             return book.register().methods().find(named).orElse(null);
         }
@@ -108,7 +108,7 @@ public final class VisitAt {
 
     /** {@return the visit in words} */
     public String subject() {
-        return Texts.orPosition(visit.id(), "visit", index);
+        return SubjectText.orPosition(visit.id(), "visit", index);
     }
 
     @Nullable
@@ -127,17 +127,17 @@ public final class VisitAt {
     }
 
     /** The rules that withhold the rates of the whole visit. */
-    Set<Entry> obstacles() {
-        Set<Entry> obstacles = new LinkedHashSet<>();
-        String named = Texts.given(visit.surface());
+    Set<BuiltInRule> obstacles() {
+        Set<BuiltInRule> obstacles = new LinkedHashSet<>();
+        String named = SubjectText.given(visit.surface());
         if (named == null || visit.date() == null) {
-            obstacles.add(Entry.DATA_REQUIRED);
+            obstacles.add(BuiltInRule.DATA_REQUIRED);
         }
         if (named != null && surface == null) {
-            obstacles.add(Entry.DATA_REFERENCE);
+            obstacles.add(BuiltInRule.DATA_REFERENCE);
         }
         if (isLaterDouble || book.register().isDoubledSurface(named)) {
-            obstacles.add(Entry.DATA_DUPLICATE);
+            obstacles.add(BuiltInRule.DATA_DUPLICATE);
         }
         return obstacles;
     }

@@ -37,11 +37,11 @@ final class VisitRules {
     private VisitRules() {}
 
     static void method(VisitAt at, Findings findings) {
-        String named = Texts.given(at.visit().method());
+        String named = SubjectText.given(at.visit().method());
         TestMethod method = at.methodOrNull();
         if (named == null && method != null) {
             String observed = "judged by " + method.id();
-            findings.add(Entry.VISIT_METHOD_UNRECORDED, at.place(), at.subject(), observed);
+            findings.add(BuiltInRule.VISIT_METHOD_UNRECORDED, at.place(), at.subject(), observed);
         } else if (method == null) {
             String known = String.join(
                     ", ",
@@ -49,12 +49,12 @@ final class VisitRules {
                             .map(TestMethod::id)
                             .toList());
             findings.add(
-                    Entry.VISIT_METHOD_UNKNOWN,
+                    BuiltInRule.VISIT_METHOD_UNKNOWN,
                     at.place(),
                     at.subject(),
                     String.valueOf(named),
                     known,
-                    Bases.COMMON_PRACTICE);
+                    RuleBases.COMMON_PRACTICE);
         }
     }
 
@@ -63,30 +63,46 @@ final class VisitRules {
             if (!method.surfaceTypes().contains(type)) {
                 String allowed = String.join(
                         ", ", method.surfaceTypes().stream().map(t -> t.word()).toList());
-                findings.add(Entry.VISIT_SURFACE_TYPE, at.place(), at.subject(), type.word(), allowed, Bases.SURFACES);
+                findings.add(
+                        BuiltInRule.VISIT_SURFACE_TYPE,
+                        at.place(),
+                        at.subject(),
+                        type.word(),
+                        allowed,
+                        RuleBases.SURFACES);
             }
         });
     }
 
     static void conditions(VisitAt at, Findings findings) {
         if (Boolean.FALSE.equals(at.visit().swept())) {
-            findings.add(Entry.VISIT_UNSWEPT, at.place(), at.subject(), "not swept", "swept", Bases.BROOMED);
+            findings.add(BuiltInRule.VISIT_UNSWEPT, at.place(), at.subject(), "not swept", "swept", RuleBases.BROOMED);
         }
         if (Boolean.FALSE.equals(at.visit().potableWater())) {
             findings.add(
-                    Entry.VISIT_WATER_NOT_POTABLE, at.place(), at.subject(), "not potable", "potable", Bases.POTABLE);
+                    BuiltInRule.VISIT_WATER_NOT_POTABLE,
+                    at.place(),
+                    at.subject(),
+                    "not potable",
+                    "potable",
+                    RuleBases.POTABLE);
         }
         if (Boolean.TRUE.equals(at.visit().standingWater())) {
             findings.add(
-                    Entry.VISIT_STANDING_WATER,
+                    BuiltInRule.VISIT_STANDING_WATER,
                     at.place(),
                     at.subject(),
                     "standing water",
                     "none",
-                    Bases.NO_STANDING_WATER);
+                    RuleBases.NO_STANDING_WATER);
         } else if (at.visit().standingWater() == null) {
             findings.add(
-                    Entry.VISIT_STANDING_WATER_UNRECORDED, at.place(), at.subject(), "", "", Bases.NO_STANDING_WATER);
+                    BuiltInRule.VISIT_STANDING_WATER_UNRECORDED,
+                    at.place(),
+                    at.subject(),
+                    "",
+                    "",
+                    RuleBases.NO_STANDING_WATER);
         }
     }
 
@@ -95,12 +111,12 @@ final class VisitRules {
         Reading<Temperature> air = weather == null ? null : weather.air();
         if (air != null && isFreezing(air)) {
             findings.add(
-                    Entry.VISIT_FREEZING,
+                    BuiltInRule.VISIT_FREEZING,
                     at.place(),
                     at.subject(),
                     "air " + air,
                     "above 0 °C / 32 °F",
-                    Bases.COMMON_PRACTICE);
+                    RuleBases.COMMON_PRACTICE);
         }
     }
 
@@ -111,12 +127,12 @@ final class VisitRules {
             LocalDate due = instrument.checkDue();
             if (date != null && due != null && date.isAfter(due)) {
                 findings.add(
-                        Entry.INSTRUMENT_CHECK_OVERDUE,
+                        BuiltInRule.INSTRUMENT_CHECK_OVERDUE,
                         at.place(),
                         at.subject() + ", " + instrument.id(),
                         "visit on " + date,
                         "not after " + due,
-                        Bases.COMMON_PRACTICE);
+                        RuleBases.COMMON_PRACTICE);
             }
         }
     }
@@ -137,12 +153,12 @@ final class VisitRules {
         }
         if (met.size() > 1) {
             findings.add(
-                    Entry.VISIT_MIXED_UNITS,
+                    BuiltInRule.VISIT_MIXED_UNITS,
                     at.place(),
                     at.subject(),
                     String.join(" and ", met.values()),
                     "one system",
-                    Bases.SCOPE);
+                    RuleBases.SCOPE);
         }
     }
 
@@ -174,7 +190,7 @@ final class VisitRules {
         ClockTime dry = weather == null ? null : weather.noRainSince();
         if (end == null && dry == null) {
             findings.add(
-                    Entry.VISIT_RAIN_UNRECORDED,
+                    BuiltInRule.VISIT_RAIN_UNRECORDED,
                     at.place(),
                     at.subject(),
                     "",
@@ -187,18 +203,18 @@ final class VisitRules {
         if (least == null) {
             return;
         }
-        BigDecimal limit = Span.seconds(least);
-        Span since = Span.of(end == null ? Objects.requireNonNull(dry) : end, at.zone());
+        BigDecimal limit = TimeRange.seconds(least);
+        TimeRange since = TimeRange.of(end == null ? Objects.requireNonNull(dry) : end, at.zone());
         for (TestAt test : soonest(at, since)) {
-            Span start = Objects.requireNonNull(test.firstStart());
+            TimeRange start = Objects.requireNonNull(test.firstStart());
             if (start.leastAfter(since).compareTo(limit) < 0) {
                 boolean isShown = end != null && start.mostAfter(since).compareTo(limit) < 0;
                 findings.add(
-                        isShown ? Entry.VISIT_RAIN : Entry.VISIT_RAIN_UNSHOWN,
+                        isShown ? BuiltInRule.VISIT_RAIN : BuiltInRule.VISIT_RAIN_UNSHOWN,
                         at.place().member("weather"),
                         at.subject(),
-                        Texts.hours(isShown ? start.mostAfter(since) : start.leastAfter(since)) + " (" + test.subject()
-                                + ")",
+                        SubjectText.hours(isShown ? start.mostAfter(since) : start.leastAfter(since)) + " ("
+                                + test.subject() + ")",
                         allowed.toString(),
                         method.limit(Limit.DRY_TIME).basis());
             }
@@ -206,7 +222,7 @@ final class VisitRules {
     }
 
     /** Tests with a start, the one soonest after the rain first: of several too soon, that one is told of. */
-    private static List<TestAt> soonest(VisitAt at, Span rain) {
+    private static List<TestAt> soonest(VisitAt at, TimeRange rain) {
         return at.tests().stream()
                 .filter(test -> test.firstStart() != null)
                 .sorted(Comparator.comparing((TestAt test) ->
@@ -218,7 +234,7 @@ final class VisitRules {
     static void rainDuring(VisitAt at, Findings findings) {
         Weather weather = at.visit().weather();
         ClockTime from = weather == null ? null : weather.rainFrom();
-        Span rain = from == null ? null : Span.of(from, at.zone());
+        TimeRange rain = from == null ? null : TimeRange.of(from, at.zone());
         List<String> tests = at.tests().stream()
                 .filter(test -> rain != null && isInRain(test, rain))
                 .map(TestAt::subject)
@@ -226,12 +242,12 @@ final class VisitRules {
                 .toList();
         if (!tests.isEmpty()) {
             findings.add(
-                    Entry.VISIT_RAIN_DURING,
+                    BuiltInRule.VISIT_RAIN_DURING,
                     at.place().member("weather"),
                     at.subject(),
                     "rain from " + from + " (" + some(tests) + ")",
                     "no rain",
-                    Bases.NO_STANDING_WATER);
+                    RuleBases.NO_STANDING_WATER);
         }
     }
 
@@ -242,7 +258,13 @@ final class VisitRules {
 
     static void rainDuring(PouringAt at, Findings findings) {
         if (has(at, Event.Kind.RAIN)) {
-            findings.add(Entry.VISIT_RAIN_DURING, at.place(), at.subject(), "rain", "no rain", Bases.NO_STANDING_WATER);
+            findings.add(
+                    BuiltInRule.VISIT_RAIN_DURING,
+                    at.place(),
+                    at.subject(),
+                    "rain",
+                    "no rain",
+                    RuleBases.NO_STANDING_WATER);
         }
     }
 
@@ -251,8 +273,8 @@ final class VisitRules {
     }
 
     /** Even read most kindly, the test starts after the rain began, or a part of it that counts runs then. */
-    private static boolean isInRain(TestAt test, Span rain) {
-        Span first = test.firstStart();
+    private static boolean isInRain(TestAt test, TimeRange rain) {
+        TimeRange first = test.firstStart();
         if (first != null && first.leastAfter(rain).signum() > 0) {
             return true;
         }
@@ -261,8 +283,8 @@ final class VisitRules {
         return counting.stream().anyMatch(pouring -> runsAfter(pouring, rain));
     }
 
-    private static boolean runsAfter(PouringAt pouring, Span rain) {
-        Span start = pouring.start();
+    private static boolean runsAfter(PouringAt pouring, TimeRange rain) {
+        TimeRange start = pouring.start();
         BigDecimal elapsed = pouring.elapsed();
         return start != null
                 && start.leastAfter(rain)

@@ -116,7 +116,8 @@ public final class GroupComparison {
 
     /** {@return what can be concluded, in words} */
     public String concluded() {
-        return Words.of(conclusion(), "the second group", "the first", p(), "4 against 4 or 3 against 5 could");
+        return ConclusionText.of(
+                conclusion(), "the second group", "the first", p(), "4 against 4 or 3 against 5 could");
     }
 
     /** {@return the comparison as a small table} */
@@ -124,8 +125,8 @@ public final class GroupComparison {
     public String toString() {
         return TextTable.titled("second group / first group")
                 .with("locations", first.length + ", " + second.length)
-                .with("ratio of geometric means", Words.of(ratio(Interval.LEVEL)))
-                .with("typical ratio", Words.of(typicalRatio(Interval.LEVEL)))
+                .with("ratio of geometric means", ConclusionText.of(ratio(Interval.LEVEL)))
+                .with("typical ratio", ConclusionText.of(typicalRatio(Interval.LEVEL)))
                 .with("tested", tested())
                 .with("conclusion", concluded())
                 .toString();

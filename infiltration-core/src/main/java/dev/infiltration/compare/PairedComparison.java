@@ -172,7 +172,7 @@ public final class PairedComparison {
 
     /** {@return what can be concluded, in words} */
     public String concluded() {
-        return Words.of(conclusion(), second, first, p(), "at least 6 pairs that differ are needed");
+        return ConclusionText.of(conclusion(), second, first, p(), "at least 6 pairs that differ are needed");
     }
 
     /** {@return the comparison as a small table} */
@@ -180,8 +180,8 @@ public final class PairedComparison {
     public String toString() {
         TextTable table = TextTable.titled(second + " / " + first)
                 .with("pairs", pairs())
-                .with("ratio of geometric means", Words.of(ratio(Interval.LEVEL)))
-                .with("typical ratio", Words.of(typicalRatio(Interval.LEVEL)))
+                .with("ratio of geometric means", ConclusionText.of(ratio(Interval.LEVEL)))
+                .with("typical ratio", ConclusionText.of(typicalRatio(Interval.LEVEL)))
                 .with("higher, lower", signTest().rises() + ", " + signTest().falls());
         return table.with("tested", tested()).with("conclusion", concluded()).toString();
     }

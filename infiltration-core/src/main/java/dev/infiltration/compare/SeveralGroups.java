@@ -135,7 +135,7 @@ public final class SeveralGroups {
 
     /** {@return what can be concluded, in words} */
     public String concluded() {
-        return Words.of(together().conclusion(), "", "", p(), "more locations a group are needed");
+        return ConclusionText.of(together().conclusion(), "", "", p(), "more locations a group are needed");
     }
 
     /** {@return the comparison as a small table} */

@@ -15,19 +15,19 @@ final class AmountParts {
 
     private static final List<String> NAMES = List.of("value", "unit", "resolution");
 
-    private final Pass pass;
+    private final BookReading pass;
     private final int offset;
     private final @Nullable Part[] parts = new Part[NAMES.size()];
     private final boolean[] met = new boolean[NAMES.size()];
     private boolean readable = true;
 
-    private AmountParts(Pass pass) {
+    private AmountParts(BookReading pass) {
         this.pass = pass;
         this.offset = pass.tokens().offset();
     }
 
     /** {@return the members of the object that starts at the current token} */
-    static AmountParts read(Pass pass) {
+    static AmountParts read(BookReading pass) {
         AmountParts amount = new AmountParts(pass);
         while (pass.tokens().next() == JsonToken.PROPERTY_NAME) {
             amount.member(NAMES.indexOf(pass.tokens().text()));

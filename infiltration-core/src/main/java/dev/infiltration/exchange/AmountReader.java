@@ -76,7 +76,7 @@ final class AmountReader implements ValueReader {
     }
 
     @Override
-    public @Nullable Object read(Pass pass, JsonToken token) {
+    public @Nullable Object read(BookReading pass, JsonToken token) {
         if (token != JsonToken.START_OBJECT) {
             return pass.refuse("an amount such as {\"value\": 40.00, \"unit\": \"[lb_av]\"}");
         }

@@ -4,7 +4,7 @@
 package dev.infiltration.exchange;
 
 import dev.infiltration.field.FieldBook;
-import dev.infiltration.field.Gaps;
+import dev.infiltration.field.IndexMap;
 import dev.infiltration.field.Problem;
 import dev.infiltration.field.ReadBook;
 import dev.infiltration.field.UnreadableValue;
@@ -33,9 +33,9 @@ final class BookLines {
     private int lines;
 
     /** Reads the first line. */
-    BookLines(Text first, ReadLimits limits) {
+    BookLines(CharacterSource first, ReadLimits limits) {
         this.limits = limits;
-        Content<FieldBook> content = FIRST.read(first, limits);
+        ReadResult<FieldBook> content = FIRST.read(first, limits);
         this.book = content.value();
         take(first, content);
     }
@@ -51,12 +51,12 @@ final class BookLines {
     }
 
     /** Reads a further line. */
-    void add(Text line) {
+    void add(CharacterSource line) {
         int index = lines++;
         if (line.isBlank()) {
             return;
         }
-        Content<Object> content = Content.of(line, "/visits/" + index, limits, BookLines::visit);
+        ReadResult<Object> content = ReadResult.of(line, "/visits/" + index, limits, BookLines::visit);
         take(line, content);
         if (content.value() instanceof Visit visit) {
             visits.add(visit);
@@ -64,12 +64,12 @@ final class BookLines {
         }
     }
 
-    private static @Nullable Object visit(Pass pass) {
+    private static @Nullable Object visit(BookReading pass) {
         @Nullable JsonToken token = pass.value();
         return token == null ? null : VISIT.read(pass, token);
     }
 
-    private void take(Text line, Content<?> content) {
+    private void take(CharacterSource line, ReadResult<?> content) {
         problems.addAll(line.problems(content.faults()));
         gaps.putAll(content.gaps());
         unreadable.addAll(content.unreadable());
@@ -78,12 +78,12 @@ final class BookLines {
     /** {@return what was read} */
     ReadBook toBook() {
         if (book == null) {
-            return new ReadBook(null, problems, Gaps.none(), List.of());
+            return new ReadBook(null, problems, IndexMap.none(), List.of());
         }
         boolean hasGap = !positions.equals(IntStream.range(0, lines).boxed().toList());
         if (hasGap) {
             gaps.put("/visits", positions);
         }
-        return new ReadBook(book.withVisits(visits), problems, Gaps.of(gaps), unreadable);
+        return new ReadBook(book.withVisits(visits), problems, IndexMap.of(gaps), unreadable);
     }
 }

@@ -182,7 +182,7 @@ final class CriterionFile {
      * @param is        how it must have come out
      */
     public record When(
-            @Nullable Mention criterion, @Nullable AsStated is) {
+            @Nullable IdReference criterion, @Nullable AsStated is) {
 
         /** Refuses half a condition. */
         public When {
@@ -211,8 +211,8 @@ final class CriterionFile {
     }
 
     /** {@return the faults of conditions that name no criterion} */
-    List<Fault> faults() {
-        List<Fault> faults = new ArrayList<>();
+    List<ReadFault> faults() {
+        List<ReadFault> faults = new ArrayList<>();
         content.actions.stream()
                 .flatMap(action -> action.when.stream())
                 .map(when -> Objects.requireNonNull(when.criterion))

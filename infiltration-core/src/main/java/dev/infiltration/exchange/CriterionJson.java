@@ -55,7 +55,7 @@ public final class CriterionJson {
      */
     public static ReadCriteria read(String json) {
         ReadLimits limits = ReadLimits.withDefaults();
-        return read(Text.of(json, limits.documentLength()), limits);
+        return read(CharacterSource.of(json, limits.documentLength()), limits);
     }
 
     /**
@@ -72,14 +72,14 @@ public final class CriterionJson {
         }
     }
 
-    private static ReadCriteria read(Text text, ReadLimits limits) {
-        Content<CriterionFile.Whole> content = FILE.read(text, limits);
+    private static ReadCriteria read(CharacterSource text, ReadLimits limits) {
+        ReadResult<CriterionFile.Whole> content = FILE.read(text, limits);
         CriterionFile.@Nullable Whole value = content.value();
         if (value == null || !content.faults().isEmpty()) {
             return new ReadCriteria(null, text.problems(content.faults()));
         }
         CriterionFile file = CriterionFile.of(value);
-        List<Fault> faults = file.faults();
+        List<ReadFault> faults = file.faults();
         return new ReadCriteria(faults.isEmpty() ? file.specification() : null, text.problems(faults));
     }
 }

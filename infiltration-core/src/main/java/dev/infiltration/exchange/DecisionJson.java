@@ -28,9 +28,9 @@ final class DecisionJson {
     private static final long SEED = 1;
 
     private final Review review;
-    private final Members members;
+    private final JsonFields members;
 
-    DecisionJson(Review review, Members members) {
+    DecisionJson(Review review, JsonFields members) {
         this.review = review;
         this.members = members;
     }

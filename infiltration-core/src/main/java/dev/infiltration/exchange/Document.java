@@ -31,7 +31,7 @@ final class Document<R> {
 
     /** {@return these documents, read as a whole or not at all} */
     Document<R> whole() {
-        return new Document<>(type, format, reader.asEntry(Entry.DOCUMENT));
+        return new Document<>(type, format, reader.asEntry(RecordKind.DOCUMENT));
     }
 
     /** {@return these documents, with one more key that is read and not kept} */
@@ -70,16 +70,16 @@ final class Document<R> {
     }
 
     /** {@return what can be read of {@code text}} */
-    Content<R> read(Text text, ReadLimits limits) {
-        Content<Object> content = Content.of(text, "", limits, this::read);
-        return new Content<>(
+    ReadResult<R> read(CharacterSource text, ReadLimits limits) {
+        ReadResult<Object> content = ReadResult.of(text, "", limits, this::read);
+        return new ReadResult<>(
                 content.value() == null ? null : type.cast(content.value()),
                 content.faults(),
                 content.gaps(),
                 content.unreadable());
     }
 
-    private @Nullable Object read(Pass pass) {
+    private @Nullable Object read(BookReading pass) {
         @Nullable JsonToken token = pass.tokens().next();
         if (token == null) {
             return null;
@@ -97,7 +97,7 @@ final class Document<R> {
     }
 
     /** A document that breaks off may have stated its format behind the break. */
-    private void reportNoFormat(Pass pass, int start) {
+    private void reportNoFormat(BookReading pass, int start) {
         if (pass.end() != null) {
             pass.reportWholeCut();
         } else if (pass.tokens().isComplete()) {

@@ -16,7 +16,7 @@ final class ExtraReader implements ValueReader {
     private ExtraReader() {}
 
     @Override
-    public @Nullable Object read(Pass pass, JsonToken token) {
+    public @Nullable Object read(BookReading pass, JsonToken token) {
         return switch (token) {
             case START_OBJECT -> OBJECT.read(pass, token);
             case START_ARRAY -> list(pass);
@@ -26,7 +26,7 @@ final class ExtraReader implements ValueReader {
         };
     }
 
-    private @Nullable Object list(Pass pass) {
+    private @Nullable Object list(BookReading pass) {
         List<@Nullable Object> list = new ArrayList<>();
         boolean readable = true;
         for (JsonToken token = pass.element(); token != null; token = pass.element()) {

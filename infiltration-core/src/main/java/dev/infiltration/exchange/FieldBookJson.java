@@ -5,7 +5,7 @@ package dev.infiltration.exchange;
 
 import dev.infiltration.exchange.text.Output;
 import dev.infiltration.field.FieldBook;
-import dev.infiltration.field.Gaps;
+import dev.infiltration.field.IndexMap;
 import dev.infiltration.field.ReadBook;
 import dev.infiltration.field.Visit;
 import java.io.IOException;
@@ -61,7 +61,7 @@ public final class FieldBookJson {
      * @return the book as far as it can be read, and every problem
      */
     public ReadBook read(String json) {
-        return read(Text.of(json, limits.documentLength()));
+        return read(CharacterSource.of(json, limits.documentLength()));
     }
 
     /**
@@ -88,10 +88,10 @@ public final class FieldBookJson {
         }
     }
 
-    private ReadBook read(Text text) {
-        Content<FieldBook> content = BOOK.read(text, limits);
+    private ReadBook read(CharacterSource text) {
+        ReadResult<FieldBook> content = BOOK.read(text, limits);
         return new ReadBook(
-                content.value(), text.problems(content.faults()), Gaps.of(content.gaps()), content.unreadable());
+                content.value(), text.problems(content.faults()), IndexMap.of(content.gaps()), content.unreadable());
     }
 
     /**
@@ -104,7 +104,7 @@ public final class FieldBookJson {
      */
     public ReadBook readLines(InputStream lines) throws IOException {
         TextReader reader = reader(lines);
-        @Nullable Text first = reader.line();
+        @Nullable CharacterSource first = reader.line();
         return first == null ? read("") : readLines(new BookLines(first, limits), reader);
     }
 
@@ -122,7 +122,9 @@ public final class FieldBookJson {
     }
 
     private static ReadBook readLines(BookLines lines, TextReader reader) throws IOException {
-        for (@Nullable Text line = lines.isBook() ? reader.line() : null; line != null; line = reader.line()) {
+        for (@Nullable CharacterSource line = lines.isBook() ? reader.line() : null;
+                line != null;
+                line = reader.line()) {
             lines.add(line);
         }
         return lines.toBook();
@@ -138,16 +140,16 @@ public final class FieldBookJson {
      */
     public ReadBook readEither(InputStream json) throws IOException {
         TextReader reader = reader(json);
-        @Nullable Text first = reader.line();
+        @Nullable CharacterSource first = reader.line();
         if (first == null) {
             return read("");
         }
         return isObject(first) ? readEither(first, reader) : read(reader.restFrom(first));
     }
 
-    private ReadBook readEither(Text first, TextReader reader) throws IOException {
+    private ReadBook readEither(CharacterSource first, TextReader reader) throws IOException {
         int blanks = 0;
-        @Nullable Text line = reader.line();
+        @Nullable CharacterSource line = reader.line();
         while (line != null && line.isBlank()) {
             blanks++;
             line = reader.line();
@@ -161,7 +163,7 @@ public final class FieldBookJson {
         return readLines(lines, reader);
     }
 
-    private boolean isObject(Text line) {
+    private boolean isObject(CharacterSource line) {
         return line.startsObject() && FirstFault.of(line, limits) == null;
     }
 

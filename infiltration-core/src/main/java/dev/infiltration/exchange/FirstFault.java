@@ -36,7 +36,7 @@ final class FirstFault {
         }
     }
 
-    private final Text text;
+    private final CharacterSource text;
     private final char[] chars;
     private final int end;
     private final ReadLimits limits;
@@ -51,7 +51,7 @@ final class FirstFault {
 
     private int depth;
 
-    private FirstFault(Text text, ReadLimits limits) {
+    private FirstFault(CharacterSource text, ReadLimits limits) {
         this.text = text;
         this.chars = text.chars();
         this.end = text.end();
@@ -59,22 +59,22 @@ final class FirstFault {
     }
 
     /** {@return the first fault of {@code text}, or null when it is a whole JSON document} */
-    static @Nullable Fault of(Text text, ReadLimits limits) {
+    static @Nullable ReadFault of(CharacterSource text, ReadLimits limits) {
         return new FirstFault(text, limits).find();
     }
 
-    private @Nullable Fault find() {
+    private @Nullable ReadFault find() {
         do {
             skipSpace();
             if (at == end && next == Next.NOTHING && text.cut() == null) {
                 return null;
             }
         } while (at < end && step());
-        return new Fault(at, where(), message());
+        return new ReadFault(at, where(), message());
     }
 
     private void skipSpace() {
-        while (at < end && Text.isSpace(chars[at])) {
+        while (at < end && CharacterSource.isSpace(chars[at])) {
             at++;
         }
     }
@@ -237,7 +237,7 @@ final class FirstFault {
 
     /** A number that touches the end of the text may go on, unless it is all there is. */
     private boolean isEndOfNumber() {
-        return at == end ? depth == 0 : Text.isSpace(chars[at]) || ",]}".indexOf(chars[at]) >= 0;
+        return at == end ? depth == 0 : CharacterSource.isSpace(chars[at]) || ",]}".indexOf(chars[at]) >= 0;
     }
 
     private boolean beyond(int start, String what) {

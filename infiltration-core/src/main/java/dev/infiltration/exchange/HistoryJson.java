@@ -15,11 +15,11 @@ import dev.infiltration.statistics.Interval;
 import dev.infiltration.statistics.MannKendall;
 import dev.infiltration.statistics.McNemar;
 import dev.infiltration.summary.Criterion;
-import dev.infiltration.trend.Crossing;
-import dev.infiltration.trend.Curve;
 import dev.infiltration.trend.DatedRate;
+import dev.infiltration.trend.LimitDate;
 import dev.infiltration.trend.LogTrend;
-import dev.infiltration.trend.Stretch;
+import dev.infiltration.trend.TrendModel;
+import dev.infiltration.trend.TrendPeriod;
 import java.util.List;
 import java.util.Objects;
 
@@ -27,9 +27,9 @@ import java.util.Objects;
 final class HistoryJson {
 
     private final Review review;
-    private final Members members;
+    private final JsonFields members;
 
-    HistoryJson(Review review, Members members) {
+    HistoryJson(Review review, JsonFields members) {
         this.review = review;
         this.members = members;
     }
@@ -105,7 +105,7 @@ final class HistoryJson {
         members.list("limits", review.specification().criteria(), criterion -> limit(history.reached(criterion)));
     }
 
-    private void stretch(Stretch stretch) {
+    private void stretch(TrendPeriod stretch) {
         members.list("points", stretch.points(), this::point);
         LogTrend trend = stretch.trend();
         members.ratio("factorAYear", trend.factorAYear(Interval.LEVEL));
@@ -115,7 +115,7 @@ final class HistoryJson {
         if (test.conclusion() != Conclusion.CANNOT_TELL) {
             members.number("p", test.p());
         }
-        members.text("fitsBetter", trend.rival().map(Curve::toString).orElse(null));
+        members.text("fitsBetter", trend.rival().map(TrendModel::toString).orElse(null));
         members.texts("says", stretch.says());
     }
 
@@ -127,13 +127,13 @@ final class HistoryJson {
     private void limit(LimitReached each) {
         members.text("criterion", each.criterion().toString());
         members.text("figure", each.figure() == null ? null : each.figure().word());
-        if (each.crossing() instanceof Crossing.Expected given) {
+        if (each.crossing() instanceof LimitDate.Expected given) {
             members.date("expected", given.expected());
             members.date("earliest", given.earliest());
             members.date("latest", given.latest());
             members.number("level", given.level());
             members.texts("says", given.says());
-        } else if (each.crossing() instanceof Crossing.NotGiven none) {
+        } else if (each.crossing() instanceof LimitDate.NotGiven none) {
             members.texts("says", none.says());
         }
         members.date("nextTest", each.nextDay());

@@ -33,11 +33,11 @@ final class ListReader implements ValueReader {
     }
 
     @Override
-    public @Nullable Object read(Pass pass, JsonToken token) {
+    public @Nullable Object read(BookReading pass, JsonToken token) {
         return token == JsonToken.START_ARRAY ? elements(pass) : pass.refuse("a list");
     }
 
-    private @Nullable Object elements(Pass pass) {
+    private @Nullable Object elements(BookReading pass) {
         Kept kept = new Kept(pass);
         boolean readable = true;
         for (JsonToken token = pass.element(); token != null; token = pass.element()) {
@@ -57,7 +57,7 @@ final class ListReader implements ValueReader {
     }
 
     /** {@code null} is no element, unless each element counts. */
-    private @Nullable Object nothing(Pass pass) {
+    private @Nullable Object nothing(BookReading pass) {
         if (!eachCounts || pass.isInsideEntry()) {
             return null;
         }
@@ -66,7 +66,7 @@ final class ListReader implements ValueReader {
     }
 
     /** {@return a record that keeps the place of one that could not be read, or null where none is needed} */
-    private @Nullable Object lost(Pass pass) {
+    private @Nullable Object lost(BookReading pass) {
         return eachCounts
                         && element instanceof RecordReader<?> record
                         && !pass.tokens().ended()
@@ -77,12 +77,12 @@ final class ListReader implements ValueReader {
     /** The elements kept and, from the first gap on, their positions in the document. */
     private static final class Kept {
 
-        private final Pass pass;
+        private final BookReading pass;
         private final List<Object> values = new ArrayList<>();
         private @Nullable List<Integer> positions;
         private int next;
 
-        private Kept(Pass pass) {
+        private Kept(BookReading pass) {
             this.pass = pass;
         }
 

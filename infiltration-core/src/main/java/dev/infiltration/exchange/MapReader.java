@@ -32,11 +32,11 @@ final class MapReader implements ValueReader {
     }
 
     @Override
-    public @Nullable Object read(Pass pass, JsonToken token) {
+    public @Nullable Object read(BookReading pass, JsonToken token) {
         return token == JsonToken.START_OBJECT ? members(pass) : pass.refuse("an object");
     }
 
-    private @Nullable Object members(Pass pass) {
+    private @Nullable Object members(BookReading pass) {
         Map<String, @Nullable Object> map = new LinkedHashMap<>();
         Set<String> met = new HashSet<>();
         boolean readable = true;
@@ -53,7 +53,7 @@ final class MapReader implements ValueReader {
         return pass.tokens().ended() ? null : map;
     }
 
-    private boolean member(Pass pass, Map<String, @Nullable Object> map) {
+    private boolean member(BookReading pass, Map<String, @Nullable Object> map) {
         String key = pass.tokens().text();
         int mark = pass.unreadable().size();
         @Nullable JsonToken token = pass.value();

@@ -72,7 +72,7 @@ public final class MethodJson {
      */
     public static ReadMethod read(String json, Methods known) {
         ReadLimits limits = ReadLimits.withDefaults();
-        return read(Text.of(json, limits.documentLength()), known, limits);
+        return read(CharacterSource.of(json, limits.documentLength()), known, limits);
     }
 
     /**
@@ -90,12 +90,12 @@ public final class MethodJson {
         }
     }
 
-    private static ReadMethod read(Text text, Methods known, ReadLimits limits) {
+    private static ReadMethod read(CharacterSource text, Methods known, ReadLimits limits) {
         @Nullable Base base = BASE.read(text, limits).value();
         @Nullable String name = base == null ? null : base.basedOn();
         Optional<TestMethod> method = name == null ? Optional.empty() : known.find(name);
         if (name != null && method.isEmpty()) {
-            Fault unknown = new Fault(
+            ReadFault unknown = new ReadFault(
                     0,
                     "/basedOn",
                     "found " + Found.quoted(name) + ", expected one of "
@@ -104,14 +104,14 @@ public final class MethodJson {
                                     known.all().stream().map(TestMethod::id).toList()));
             return new ReadMethod(null, text.problems(List.of(unknown)));
         }
-        Content<TestMethod> content = method.map(MethodJson::unverified)
+        ReadResult<TestMethod> content = method.map(MethodJson::unverified)
                 .map(METHOD::basedOn)
                 .orElse(METHOD)
                 .read(text, limits);
         @Nullable TestMethod read = content.faults().isEmpty() ? content.value() : null;
         @Nullable String taken = read == null ? null : taken(read, known);
         if (read == null || taken != null) {
-            List<Fault> faults = taken == null ? content.faults() : List.of(new Fault(0, "/aliases", taken));
+            List<ReadFault> faults = taken == null ? content.faults() : List.of(new ReadFault(0, "/aliases", taken));
             return new ReadMethod(null, text.problems(faults));
         }
         return new ReadMethod(method.map(other -> verified(read, other)).orElse(read), List.of());

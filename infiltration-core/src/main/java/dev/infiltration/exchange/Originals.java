@@ -3,7 +3,7 @@
 
 package dev.infiltration.exchange;
 
-import dev.infiltration.field.Gaps;
+import dev.infiltration.field.IndexMap;
 import dev.infiltration.field.ReadBook;
 import dev.infiltration.field.UnreadableValue;
 import java.util.ArrayList;
@@ -15,14 +15,14 @@ import org.jspecify.annotations.Nullable;
 /** The original texts of the values of a document that could not be read, for writing them back at their places. */
 final class Originals {
 
-    private static final Originals NONE = new Originals(List.of(), Gaps.none());
+    private static final Originals NONE = new Originals(List.of(), IndexMap.none());
 
-    private final Gaps gaps;
+    private final IndexMap gaps;
     private final Map<String, List<String>> at = new HashMap<>();
     private final Map<String, String> inside = new HashMap<>();
     private final Map<String, Integer> lastEntries = new HashMap<>();
 
-    private Originals(List<UnreadableValue> values, Gaps gaps) {
+    private Originals(List<UnreadableValue> values, IndexMap gaps) {
         this.gaps = gaps;
         values.stream().distinct().forEach(this::add);
     }

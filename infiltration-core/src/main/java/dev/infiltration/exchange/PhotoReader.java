@@ -17,7 +17,7 @@ final class PhotoReader implements ValueReader {
     }
 
     @Override
-    public @Nullable Object read(Pass pass, JsonToken token) {
+    public @Nullable Object read(BookReading pass, JsonToken token) {
         if (token == JsonToken.VALUE_STRING) {
             return Photo.of(pass.tokens().text());
         }

@@ -6,8 +6,8 @@ package dev.infiltration.exchange;
 import dev.infiltration.exchange.text.Output;
 import dev.infiltration.field.Location;
 import dev.infiltration.plan.JointsInRing;
+import dev.infiltration.plan.LocationPlan;
 import dev.infiltration.plan.RingPlacement;
-import dev.infiltration.plan.SpotPlan;
 import dev.infiltration.plan.VisitPlan;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
@@ -150,7 +150,7 @@ public final class PlanJson {
     }
 
     private void rate(String name, VisitPlan plan, InfiltrationRate rate) {
-        SpotPlan spot = plan.spot(rate);
+        LocationPlan spot = plan.spot(rate);
         json.writeObjectPropertyStart(name);
         figure("rate", rate.millimetresPerHour(), "mm/h");
         figure("pour", spot.pourLitresPerMinute(), "L/min");

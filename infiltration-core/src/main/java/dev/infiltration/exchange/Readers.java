@@ -34,7 +34,7 @@ final class Readers {
             Map.entry(LocalDate.class, Scalars.DATE),
             Map.entry(ZoneId.class, Scalars.ZONE),
             Map.entry(ClockTime.class, Scalars.CLOCK_TIME),
-            Map.entry(Mention.class, Mention.READER),
+            Map.entry(IdReference.class, IdReference.READER),
             Map.entry(WaterReading.class, AmountReader.ofWater()));
 
     /** Lists in which a lost element changes what is computed. */

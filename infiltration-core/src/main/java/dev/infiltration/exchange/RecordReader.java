@@ -51,7 +51,7 @@ final class RecordReader<R> implements ValueReader {
     }
 
     private final Constructor<R> constructor;
-    private final @Nullable Entry entry;
+    private final @Nullable RecordKind entry;
     private final Map<String, Member> members;
 
     /** Whether there is a record that lacks nothing, by which the parts that cannot be read are filled. */
@@ -63,12 +63,12 @@ final class RecordReader<R> implements ValueReader {
     /** One for each component, and behind them one for each further key. */
     private final int slots;
 
-    private RecordReader(Constructor<R> constructor, @Nullable Entry entry, Map<String, Member> members) {
+    private RecordReader(Constructor<R> constructor, @Nullable RecordKind entry, Map<String, Member> members) {
         this(constructor, entry, members, false);
     }
 
     private RecordReader(
-            Constructor<R> constructor, @Nullable Entry entry, Map<String, Member> members, boolean isBased) {
+            Constructor<R> constructor, @Nullable RecordKind entry, Map<String, Member> members, boolean isBased) {
         this.isBased = isBased;
         this.constructor = constructor;
         this.entry = entry;
@@ -107,7 +107,7 @@ final class RecordReader<R> implements ValueReader {
                 members.put(component.getName(), new Member(index, reader, absent(component.getType())));
             }
         }
-        return new RecordReader<>(constructor(type), Entry.of(type), members);
+        return new RecordReader<>(constructor(type), RecordKind.of(type), members);
     }
 
     private static @Nullable Object absent(Class<?> type) {
@@ -130,12 +130,12 @@ final class RecordReader<R> implements ValueReader {
 
     /** {@return what is left out with a value of this record that cannot be read, or null} */
     @Nullable
-    Entry entry() {
+    RecordKind entry() {
         return entry;
     }
 
     /** {@return this reader of records that are entries of their own} */
-    RecordReader<R> asEntry(Entry document) {
+    RecordReader<R> asEntry(RecordKind document) {
         return new RecordReader<>(constructor, document, members);
     }
 
@@ -171,14 +171,14 @@ final class RecordReader<R> implements ValueReader {
     }
 
     @Override
-    public @Nullable Object read(Pass pass, JsonToken token) {
-        @Nullable Entry outer = pass.enter(entry);
+    public @Nullable Object read(BookReading pass, JsonToken token) {
+        @Nullable RecordKind outer = pass.enter(entry);
         @Nullable Object value = token == JsonToken.START_OBJECT ? object(pass) : pass.refuse("an object");
         pass.leave(outer);
         return value;
     }
 
-    private @Nullable Object object(Pass pass) {
+    private @Nullable Object object(BookReading pass) {
         int offset = pass.tokens().offset();
         @Nullable Object[] values = new Object[slots];
         boolean readable = readMembers(pass, values);
@@ -194,7 +194,7 @@ final class RecordReader<R> implements ValueReader {
 
     /** Reads the object that starts at the current token as a document: what stood complete of it is kept. */
     @Nullable
-    Object readDocument(Pass pass) {
+    Object readDocument(BookReading pass) {
         if (entry != null) {
             return read(pass, JsonToken.START_OBJECT);
         }
@@ -204,7 +204,7 @@ final class RecordReader<R> implements ValueReader {
     }
 
     /** {@return whether nothing took the record with it} */
-    private boolean readMembers(Pass pass, @Nullable Object[] values) {
+    private boolean readMembers(BookReading pass, @Nullable Object[] values) {
         boolean readable = true;
         int[] ends = new int[2 * values.length];
         while (pass.tokens().next() == JsonToken.PROPERTY_NAME) {
@@ -223,7 +223,7 @@ final class RecordReader<R> implements ValueReader {
     }
 
     /** Where the text breaks off in a member, it stays only if it is a list of entries: those that stood complete. */
-    private static boolean readMember(Pass pass, Member member, @Nullable Object[] values, int[] ends) {
+    private static boolean readMember(BookReading pass, Member member, @Nullable Object[] values, int[] ends) {
         int mark = pass.unreadable().size();
         @Nullable JsonToken token = pass.value();
         int start = pass.tokens().offset();
@@ -240,24 +240,24 @@ final class RecordReader<R> implements ValueReader {
     }
 
     /** {@return whether a key is a part of a record that is kept}; others, such as the format, are read once */
-    private boolean isKept(Pass pass, Member member) {
+    private boolean isKept(BookReading pass, Member member) {
         return !pass.isInsideEntry() && member.index < constructor.getParameterCount();
     }
 
     /** Of two values that differ neither is kept. */
-    private static void readRepeated(Pass pass, Member member, @Nullable Object[] values, int[] ends) {
+    private static void readRepeated(BookReading pass, Member member, @Nullable Object[] values, int[] ends) {
         if (pass.refuseRepeated(ends[2 * member.index], ends[2 * member.index + 1])) {
             values[member.index] = null;
         }
     }
 
     /** {@return a record of which nothing is known} */
-    Object empty(Pass pass) {
+    Object empty(BookReading pass) {
         return create(pass, 0, new @Nullable Object[slots]);
     }
 
     /** {@return whether the record stays although the text broke off in it}: any entry but the innermost does */
-    private boolean staysCut(Pass pass, @Nullable Object[] values) {
+    private boolean staysCut(BookReading pass, @Nullable Object[] values) {
         return entry != null && (!pass.isInnermostCut() || holdsEntries(values));
     }
 
@@ -268,7 +268,7 @@ final class RecordReader<R> implements ValueReader {
                 .anyMatch(list -> list instanceof List<?> entries && !entries.isEmpty());
     }
 
-    private Object create(Pass pass, int offset, @Nullable Object[] values) {
+    private Object create(BookReading pass, int offset, @Nullable Object[] values) {
         for (Member member : members.values()) {
             if (values[member.index] == null) {
                 values[member.index] = member.absent;
@@ -295,7 +295,7 @@ final class RecordReader<R> implements ValueReader {
         return refusal instanceof NullPointerException ? "it has no " + message : message;
     }
 
-    private static Object refuse(Pass pass, int offset, String why) {
+    private static Object refuse(BookReading pass, int offset, String why) {
         pass.reportValue(offset, pass.tokens().pointer(), "an object", "one that can stand (" + why + ")");
         return UNREADABLE;
     }

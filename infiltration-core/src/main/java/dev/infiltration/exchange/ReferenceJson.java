@@ -75,7 +75,7 @@ public final class ReferenceJson {
      */
     public static ReadCases read(String json) {
         ReadLimits limits = ReadLimits.withDefaults();
-        return read(Text.of(json, limits.documentLength()), limits);
+        return read(CharacterSource.of(json, limits.documentLength()), limits);
     }
 
     /**
@@ -96,12 +96,12 @@ public final class ReferenceJson {
         return read(TextReader.of(bytes, limits.documentLength()).rest(), limits);
     }
 
-    private static ReadCases read(Text text, ReadLimits limits) {
-        Content<ReferenceCases> content = CASES.read(text, limits);
+    private static ReadCases read(CharacterSource text, ReadLimits limits) {
+        ReadResult<ReferenceCases> content = CASES.read(text, limits);
         @Nullable ReferenceCases cases = content.value();
         if (content.faults().isEmpty() && cases != null && cases.cases().isEmpty()) {
-            Fault none =
-                    new Fault(0, "/cases", "found no case, expected one or more: nothing checked is nothing passed");
+            ReadFault none = new ReadFault(
+                    0, "/cases", "found no case, expected one or more: nothing checked is nothing passed");
             return new ReadCases(null, text.problems(List.of(none)));
         }
         return new ReadCases(content.faults().isEmpty() ? content.value() : null, text.problems(content.faults()));

@@ -74,8 +74,8 @@ public final class ReviewJson {
         list("runs", review.runs(), this::run);
         list("locations", review.locations(), this::location);
         list("surfaces", review.surfaces(), surface -> surface(surface, review));
-        new DecisionJson(review, new Members(json)).decisions();
-        new HistoryJson(review, new Members(json)).histories();
+        new DecisionJson(review, new JsonFields(json)).decisions();
+        new HistoryJson(review, new JsonFields(json)).histories();
         if (!review.policyChanges().isEmpty()) {
             json.writeArrayPropertyStart("policy");
             review.policyChanges().forEach(json::writeString);
@@ -173,7 +173,7 @@ public final class ReviewJson {
         figure("geometricMean", surface.geometricMean());
         figure("median", surface.median());
         figure("minimum", surface.minimum());
-        new DecisionJson(review, new Members(json)).summary(surface.visit());
+        new DecisionJson(review, new JsonFields(json)).summary(surface.visit());
     }
 
     private void visit(VisitAt visit) {

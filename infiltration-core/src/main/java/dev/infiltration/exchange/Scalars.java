@@ -5,7 +5,7 @@ package dev.infiltration.exchange;
 
 import dev.infiltration.exchange.text.Digits;
 import dev.infiltration.field.ClockTime;
-import dev.infiltration.field.Word;
+import dev.infiltration.field.JsonName;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -50,7 +50,7 @@ final class Scalars {
 
     /** {@return how a constant is written} */
     static String wordOf(Enum<?> constant) {
-        return constant instanceof Word word
+        return constant instanceof JsonName word
                 ? word.word()
                 : constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }

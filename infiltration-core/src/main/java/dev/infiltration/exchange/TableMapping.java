@@ -3,7 +3,7 @@
 
 package dev.infiltration.exchange;
 
-import dev.infiltration.field.Word;
+import dev.infiltration.field.JsonName;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -79,7 +79,7 @@ public record TableMapping(
     }
 
     /** The order of the parts of a date; the year always has four digits, and points, hyphens or strokes part them. */
-    public enum DateOrder implements Word {
+    public enum DateOrder implements JsonName {
         /** 2026-06-03. */
         YEAR_MONTH_DAY,
         /** 6/3/2026. */

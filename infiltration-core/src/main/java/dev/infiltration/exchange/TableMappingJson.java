@@ -53,7 +53,7 @@ public final class TableMappingJson {
      */
     public static ReadMapping read(String json) {
         ReadLimits limits = ReadLimits.withDefaults();
-        return read(Text.of(json, limits.documentLength()), limits);
+        return read(CharacterSource.of(json, limits.documentLength()), limits);
     }
 
     /**
@@ -70,8 +70,8 @@ public final class TableMappingJson {
         }
     }
 
-    private static ReadMapping read(Text text, ReadLimits limits) {
-        Content<TableMapping> content = MAPPING.read(text, limits);
+    private static ReadMapping read(CharacterSource text, ReadLimits limits) {
+        ReadResult<TableMapping> content = MAPPING.read(text, limits);
         return new ReadMapping(content.faults().isEmpty() ? content.value() : null, text.problems(content.faults()));
     }
 

@@ -45,28 +45,28 @@ final class TextReader {
     }
 
     /** {@return all that has not been read yet} */
-    Text rest() throws IOException {
+    CharacterSource rest() throws IOException {
         return rest(new CharArrayWriter());
     }
 
     /** {@return {@code line}, which was the last line read, and all after it} */
-    Text restFrom(Text line) throws IOException {
+    CharacterSource restFrom(CharacterSource line) throws IOException {
         CharArrayWriter text = new CharArrayWriter();
         text.write(line.chars(), 0, line.chars().length);
         return rest(text);
     }
 
-    private Text rest(CharArrayWriter text) throws IOException {
+    private CharacterSource rest(CharArrayWriter text) throws IOException {
         while (text.size() <= limit && fill()) {
             text.write(block, next, filled - next);
             next = filled;
         }
-        return Text.of(text.toCharArray(), text.size(), 0, limit, encoding);
+        return CharacterSource.of(text.toCharArray(), text.size(), 0, limit, encoding);
     }
 
     /** {@return the next line, its {@code \n} or {@code \r\n} standing behind its end, or null after the last} */
     @Nullable
-    Text line() throws IOException {
+    CharacterSource line() throws IOException {
         if (!fill()) {
             return null;
         }
@@ -82,7 +82,7 @@ final class TextReader {
         }
         lines++;
         char[] chars = line.toCharArray();
-        return Text.of(chars, content(chars), lines, limit, encoding);
+        return CharacterSource.of(chars, content(chars), lines, limit, encoding);
     }
 
     private int afterLine() {

@@ -49,7 +49,7 @@ final class Tokens implements AutoCloseable {
      *
      * @param prefix pointer of the text in its document
      */
-    Tokens(Text text, String prefix, ReadLimits limits) {
+    Tokens(CharacterSource text, String prefix, ReadLimits limits) {
         this.parser = JSON.createParser(ObjectReadContext.empty(), text.chars(), 0, text.end());
         this.chars = text.chars();
         this.end = text.end();

@@ -20,5 +20,5 @@ interface ValueReader {
      * @return the value; {@link #UNREADABLE}; or null when the text broke off and nothing of the value can stay
      */
     @Nullable
-    Object read(Pass pass, JsonToken token);
+    Object read(BookReading pass, JsonToken token);
 }

@@ -4,8 +4,8 @@
 package dev.infiltration.exchange;
 
 import dev.infiltration.field.Problem;
-import dev.infiltration.plan.LocationDraw;
-import dev.infiltration.plan.Outline;
+import dev.infiltration.plan.LocationSample;
+import dev.infiltration.plan.SurfaceOutline;
 import dev.infiltration.units.FieldUnit;
 import java.io.IOException;
 import java.io.InputStream;
@@ -46,7 +46,7 @@ public final class ZonesJson {
      * @param zones    the zones; empty when they were refused
      * @param problems every fault, in order of place
      */
-    public record ReadZones(List<LocationDraw.Zone> zones, List<Problem> problems) {
+    public record ReadZones(List<LocationSample.Zone> zones, List<Problem> problems) {
 
         /** Copies the lists. */
         public ReadZones {
@@ -80,7 +80,7 @@ public final class ZonesJson {
      */
     public static ReadZones read(String json) {
         ReadLimits limits = ReadLimits.withDefaults();
-        return read(Text.of(json, limits.documentLength()), limits);
+        return read(CharacterSource.of(json, limits.documentLength()), limits);
     }
 
     /**
@@ -97,44 +97,44 @@ public final class ZonesJson {
         }
     }
 
-    private static ReadZones read(Text text, ReadLimits limits) {
-        Content<Zones> content = ZONES.read(text, limits);
-        List<Fault> faults = new ArrayList<>(content.faults());
+    private static ReadZones read(CharacterSource text, ReadLimits limits) {
+        ReadResult<Zones> content = ZONES.read(text, limits);
+        List<ReadFault> faults = new ArrayList<>(content.faults());
         @Nullable Zones written = content.value();
-        List<LocationDraw.Zone> zones = new ArrayList<>();
+        List<LocationSample.Zone> zones = new ArrayList<>();
         if (faults.isEmpty() && written != null) {
             zones(written, zones, faults);
         }
         return new ReadZones(faults.isEmpty() ? zones : List.of(), text.problems(faults));
     }
 
-    private static void zones(Zones written, List<LocationDraw.Zone> zones, List<Fault> faults) {
+    private static void zones(Zones written, List<LocationSample.Zone> zones, List<ReadFault> faults) {
         Optional<FieldUnit<Length>> unit = FieldUnit.parse(String.valueOf(written.unit()), Length.class);
         if (unit.isEmpty() || written.zones().isEmpty()) {
             String where = unit.isEmpty() ? "/unit" : "/zones";
-            faults.add(
-                    new Fault(0, where, unit.isEmpty() ? "expected a unit of length" : "expected at least one zone"));
+            faults.add(new ReadFault(
+                    0, where, unit.isEmpty() ? "expected a unit of length" : "expected at least one zone"));
             return;
         }
         for (int i = 0; i < written.zones().size(); i++) {
             try {
                 zones.add(zone(written.zones().get(i), unit.get()));
             } catch (IllegalArgumentException cannotStand) {
-                faults.add(new Fault(
+                faults.add(new ReadFault(
                         0, "/zones/" + i, "found a zone that cannot stand (" + cannotStand.getMessage() + ")"));
             }
         }
     }
 
-    private static LocationDraw.Zone zone(Zone written, FieldUnit<Length> unit) {
+    private static LocationSample.Zone zone(Zone written, FieldUnit<Length> unit) {
         if (written.name() == null) {
             throw new IllegalArgumentException("name: expected one");
         }
-        Outline outline = Outline.of(unit, flat(written.corners()));
+        SurfaceOutline outline = SurfaceOutline.of(unit, flat(written.corners()));
         for (List<List<BigDecimal>> hole : written.holes()) {
             outline = outline.withHole(flat(hole));
         }
-        return new LocationDraw.Zone(written.name(), outline);
+        return new LocationSample.Zone(written.name(), outline);
     }
 
     private static double[] flat(List<List<BigDecimal>> corners) {

@@ -27,7 +27,7 @@ public record Amendment(
 
     /** Copies the collections; absent ones become empty. */
     public Amendment {
-        extra = Frozen.extra(extra);
+        extra = Copies.extra(extra);
     }
 
     /**

@@ -17,7 +17,7 @@ public record CrewMember(
 
     /** Copies the collections; absent ones become empty. */
     public CrewMember {
-        extra = Frozen.extra(extra);
+        extra = Copies.extra(extra);
     }
 
     /**

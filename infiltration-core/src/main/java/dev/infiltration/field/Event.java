@@ -21,7 +21,7 @@ public record Event(
 
     /** Copies the collections; absent ones become empty. */
     public Event {
-        extra = Frozen.extra(extra);
+        extra = Copies.extra(extra);
     }
 
     /**
@@ -70,7 +70,7 @@ public record Event(
     }
 
     /** What happened. */
-    public enum Kind implements Word {
+    public enum Kind implements JsonName {
         /** Water left under or through the seal. */
         LEAK,
         /** Water ran over the ring. */

@@ -32,12 +32,12 @@ public record FieldBook(
 
     /** Copies the collections; absent ones become empty. */
     public FieldBook {
-        sites = Frozen.list(sites, "sites");
-        rings = Frozen.list(rings, "rings");
-        instruments = Frozen.list(instruments, "instruments");
-        visits = Frozen.list(visits, "visits");
-        maintenance = Frozen.list(maintenance, "maintenance");
-        extra = Frozen.extra(extra);
+        sites = Copies.list(sites, "sites");
+        rings = Copies.list(rings, "rings");
+        instruments = Copies.list(instruments, "instruments");
+        visits = Copies.list(visits, "visits");
+        maintenance = Copies.list(maintenance, "maintenance");
+        extra = Copies.extra(extra);
     }
 
     /**

@@ -23,7 +23,7 @@ public record Head(
 
     /** Copies the collections; absent ones become empty. */
     public Head {
-        extra = Frozen.extra(extra);
+        extra = Copies.extra(extra);
     }
 
     /**
@@ -72,7 +72,7 @@ public record Head(
     }
 
     /** Where the level stood. */
-    public enum State implements Word {
+    public enum State implements JsonName {
         /** Between the two marks throughout. */
         BETWEEN_MARKS,
         /** Below the lower mark at some time. */

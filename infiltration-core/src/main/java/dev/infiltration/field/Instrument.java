@@ -30,7 +30,7 @@ public record Instrument(
 
     /** Copies the collections; absent ones become empty. */
     public Instrument {
-        extra = Frozen.extra(extra);
+        extra = Copies.extra(extra);
     }
 
     /**
@@ -122,7 +122,7 @@ public record Instrument(
     }
 
     /** What an instrument measures. */
-    public enum Kind implements Word {
+    public enum Kind implements JsonName {
         /** Mass. */
         BALANCE,
         /** Time. */

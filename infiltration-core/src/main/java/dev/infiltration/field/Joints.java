@@ -29,7 +29,7 @@ public record Joints(
 
     /** Copies the collections; absent ones become empty. */
     public Joints {
-        extra = Frozen.extra(extra);
+        extra = Copies.extra(extra);
     }
 
     /**
@@ -129,7 +129,7 @@ public record Joints(
 
         /** Copies the collections; absent ones become empty. */
         public Voids {
-            extra = Frozen.extra(extra);
+            extra = Copies.extra(extra);
         }
 
         /**

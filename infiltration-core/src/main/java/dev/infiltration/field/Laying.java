@@ -3,7 +3,7 @@
 package dev.infiltration.field;
 
 /** How the units of a jointed surface are laid. */
-public enum Laying implements Word {
+public enum Laying implements JsonName {
     /** Straight joints both ways. */
     STACK,
     /** Rows shifted by half a unit. */

@@ -34,7 +34,7 @@ public record Location(
 
     /** Copies the collections; absent ones become empty. */
     public Location {
-        extra = Frozen.extra(extra);
+        extra = Copies.extra(extra);
     }
 
     /**
@@ -119,7 +119,7 @@ public record Location(
     }
 
     /** How a location was chosen. */
-    public enum Selection implements Word {
+    public enum Selection implements JsonName {
         /** Drawn at random over the surface. */
         RANDOM,
         /** Drawn at random within its zone. */

@@ -46,9 +46,9 @@ public record LocationTest(
 
     /** Copies the collections; absent ones become empty. */
     public LocationTest {
-        runs = Frozen.list(runs, "runs");
-        photos = Frozen.list(photos, "photos");
-        extra = Frozen.extra(extra);
+        runs = Copies.list(runs, "runs");
+        photos = Copies.list(photos, "photos");
+        extra = Copies.extra(extra);
     }
 
     /**
@@ -210,7 +210,7 @@ public record LocationTest(
     }
 
     /** Why a location was not tested. */
-    public enum NotTested implements Word {
+    public enum NotTested implements JsonName {
         /** Water stood there. */
         STANDING_WATER,
         /** A vehicle was parked there. */

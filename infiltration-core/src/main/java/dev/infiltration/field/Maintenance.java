@@ -37,8 +37,8 @@ public record Maintenance(
 
     /** Copies the collections; absent ones become empty. */
     public Maintenance {
-        locations = Frozen.list(locations, "locations");
-        extra = Frozen.extra(extra);
+        locations = Copies.list(locations, "locations");
+        extra = Copies.extra(extra);
     }
 
     /**

@@ -27,7 +27,7 @@ public record Offset(
 
     /** Copies the collections; absent ones become empty. */
     public Offset {
-        extra = Frozen.extra(extra);
+        extra = Copies.extra(extra);
     }
 
     /**

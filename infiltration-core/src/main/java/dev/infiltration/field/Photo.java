@@ -18,7 +18,7 @@ public record Photo(
 
     /** Copies the values of the host; absent ones become empty. */
     public Photo {
-        extra = Frozen.extra(extra);
+        extra = Copies.extra(extra);
     }
 
     /**

@@ -180,7 +180,7 @@ public final class Place implements Comparable<Place> {
      *
      * @param gaps where the document's entries were left out
      */
-    public Place in(Gaps gaps) {
+    public Place in(IndexMap gaps) {
         if (gaps.isEmpty() || parent == null) {
             return this;
         }

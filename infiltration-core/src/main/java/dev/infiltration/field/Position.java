@@ -28,7 +28,7 @@ public record Position(
 
     /** Copies the collections; absent ones become empty. */
     public Position {
-        extra = Frozen.extra(extra);
+        extra = Copies.extra(extra);
     }
 
     /**

@@ -21,7 +21,7 @@ public record Pour(
 
     /** Copies the collections; absent ones become empty. */
     public Pour {
-        extra = Frozen.extra(extra);
+        extra = Copies.extra(extra);
     }
 
     /**

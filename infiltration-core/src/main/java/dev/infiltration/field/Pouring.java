@@ -70,7 +70,7 @@ public sealed interface Pouring permits PreWet, TestRun {
     }
 
     /** How a prewetting or a run ended. */
-    enum End implements Word {
+    enum End implements JsonName {
         /** No free water was left: the elapsed time is the time to that. */
         DRAINED,
         /** It was given up with water standing: the elapsed time is the time watched. */

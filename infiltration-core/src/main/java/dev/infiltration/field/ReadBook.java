@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param gaps       where entries were left out, so that pointers can count as the document counts
  * @param unreadable the values that could not be read, with their original texts, in order of place
  */
-public record ReadBook(@Nullable FieldBook read, List<Problem> problems, Gaps gaps, List<UnreadableValue> unreadable) {
+public record ReadBook(
+        @Nullable FieldBook read, List<Problem> problems, IndexMap gaps, List<UnreadableValue> unreadable) {
 
     /** Copies the lists. */
     public ReadBook {
@@ -31,7 +32,7 @@ public record ReadBook(@Nullable FieldBook read, List<Problem> problems, Gaps ga
      * @param book the book
      */
     public static ReadBook of(FieldBook book) {
-        return new ReadBook(Objects.requireNonNull(book, "book"), List.of(), Gaps.none(), List.of());
+        return new ReadBook(Objects.requireNonNull(book, "book"), List.of(), IndexMap.none(), List.of());
     }
 
     /**

@@ -27,8 +27,8 @@ public record Ring(
 
     /** Copies the collections; absent ones become empty. */
     public Ring {
-        insideDiameters = Frozen.list(insideDiameters, "insideDiameters");
-        extra = Frozen.extra(extra);
+        insideDiameters = Copies.list(insideDiameters, "insideDiameters");
+        extra = Copies.extra(extra);
     }
 
     /**

@@ -22,7 +22,7 @@ public record SignOff(
 
     /** Copies the collections; absent ones become empty. */
     public SignOff {
-        extra = Frozen.extra(extra);
+        extra = Copies.extra(extra);
     }
 
     /**

@@ -33,9 +33,9 @@ public record Site(
 
     /** Copies the collections; absent ones become empty. */
     public Site {
-        surfaces = Frozen.list(surfaces, "surfaces");
-        externalIds = Frozen.texts(externalIds, "externalIds");
-        extra = Frozen.extra(extra);
+        surfaces = Copies.list(surfaces, "surfaces");
+        externalIds = Copies.texts(externalIds, "externalIds");
+        extra = Copies.extra(extra);
     }
 
     /**

@@ -42,9 +42,9 @@ public record Surface(
 
     /** Copies the collections; absent ones become empty. */
     public Surface {
-        locations = Frozen.list(locations, "locations");
-        zones = Frozen.list(zones, "zones");
-        extra = Frozen.extra(extra);
+        locations = Copies.list(locations, "locations");
+        zones = Copies.list(zones, "zones");
+        extra = Copies.extra(extra);
     }
 
     /**
@@ -180,7 +180,7 @@ public record Surface(
     }
 
     /** The family of pavement. */
-    public enum Type implements Word {
+    public enum Type implements JsonName {
         /** Pervious concrete, placed in situ. */
         PERVIOUS_CONCRETE,
         /** Porous asphalt. */
@@ -194,7 +194,7 @@ public record Surface(
     }
 
     /** How a thickness is known. */
-    public enum ThicknessBasis implements Word {
+    public enum ThicknessBasis implements JsonName {
         /** Measured. */
         ACTUAL,
         /** Estimated. */

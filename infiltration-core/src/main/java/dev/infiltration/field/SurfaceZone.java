@@ -20,7 +20,7 @@ public record SurfaceZone(
 
     /** Copies the collections; absent ones become empty. */
     public SurfaceZone {
-        extra = Frozen.extra(extra);
+        extra = Copies.extra(extra);
     }
 
     /**

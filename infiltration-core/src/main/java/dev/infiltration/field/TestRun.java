@@ -41,9 +41,9 @@ public record TestRun(
 
     /** Copies the collections; absent ones become empty. */
     public TestRun {
-        pours = Frozen.list(pours, "pours");
-        events = Frozen.list(events, "events");
-        extra = Frozen.extra(extra);
+        pours = Copies.list(pours, "pours");
+        events = Copies.list(events, "events");
+        extra = Copies.extra(extra);
     }
 
     /**

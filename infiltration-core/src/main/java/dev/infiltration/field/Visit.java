@@ -62,12 +62,12 @@ public record Visit(
 
     /** Copies the collections; absent ones become empty. */
     public Visit {
-        crew = Frozen.list(crew, "crew");
-        instruments = Frozen.list(instruments, "instruments");
-        tests = Frozen.list(tests, "tests");
-        amendments = Frozen.list(amendments, "amendments");
-        references = Frozen.texts(references, "references");
-        extra = Frozen.extra(extra);
+        crew = Copies.list(crew, "crew");
+        instruments = Copies.list(instruments, "instruments");
+        tests = Copies.list(tests, "tests");
+        amendments = Copies.list(amendments, "amendments");
+        references = Copies.texts(references, "references");
+        extra = Copies.extra(extra);
     }
 
     /**
@@ -306,7 +306,7 @@ public record Visit(
     }
 
     /** Why tests were made. */
-    public enum Purpose implements Word {
+    public enum Purpose implements JsonName {
         /** To accept new work. */
         ACCEPTANCE,
         /** To see how the surface stands. */

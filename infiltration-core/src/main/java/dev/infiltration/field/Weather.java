@@ -32,7 +32,7 @@ public record Weather(
 
     /** Copies the collections; absent ones become empty. */
     public Weather {
-        extra = Frozen.extra(extra);
+        extra = Copies.extra(extra);
     }
 
     /**

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.method;
 
+import dev.infiltration.field.JsonName;
 import dev.infiltration.field.Surface;
-import dev.infiltration.field.Word;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 public record ReportItem(Item item, List<Surface.Type> surfaces) {
 
     /** What a report may have to state, in the order in which reports and findings list it. */
-    public enum Item implements Word {
+    public enum Item implements JsonName {
         /** Ids of the visit and of every test. */
         IDENTIFICATION,
         /** The location of every test. */

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
-import dev.infiltration.field.Word;
+import dev.infiltration.field.JsonName;
 import dev.infiltration.method.Range;
 import dev.infiltration.units.InfiltrationRate;
 import java.time.Duration;
@@ -29,7 +29,7 @@ public sealed interface NextStep {
     record PreWet(Range<Mass> water, Occasion occasion) implements NextStep {
 
         /** Occasion a prewetting is due. */
-        public enum Occasion implements Word {
+        public enum Occasion implements JsonName {
             /** Nothing has been poured here yet. */
             FIRST,
             /** The first run was not started in time after the prewetting. */
@@ -120,7 +120,7 @@ public sealed interface NextStep {
     record MakeReady(Lack lack) implements NextStep {
 
         /** What the record says is lacking. */
-        public enum Lack implements Word {
+        public enum Lack implements JsonName {
             /** The surface was not swept. */
             SWEEPING,
             /** The water at hand is not potable. */
@@ -171,7 +171,7 @@ public sealed interface NextStep {
     record Done(Reason reason) implements NextStep {
 
         /** Reason a location is done. */
-        public enum Reason implements Word {
+        public enum Reason implements JsonName {
             /** As many runs as the method counts in a day were made. */
             RUNS_MADE,
             /** What was poured last was given up and its water stands, or water stood before. */

@@ -31,7 +31,7 @@ record PlanChoices(
         int runs,
         Duration setUp,
         List<Location> locations,
-        LocationDraw.@Nullable Drawn drawn,
+        LocationSample.@Nullable Drawn drawn,
         @Nullable DryWindow window,
         @Nullable Rain rain,
         ZoneId zone) {
@@ -73,7 +73,7 @@ record PlanChoices(
         return new PlanChoices(ring, count, runs, setUp, locations, null, window, rain, zone);
     }
 
-    PlanChoices withDrawn(LocationDraw.Drawn drawn) {
+    PlanChoices withDrawn(LocationSample.Drawn drawn) {
         return new PlanChoices(ring, count, runs, setUp, drawn.locations(), drawn, window, rain, zone);
     }
 

@@ -4,8 +4,8 @@ package dev.infiltration.plan;
 
 import dev.infiltration.check.Bias;
 import dev.infiltration.check.Effect;
-import dev.infiltration.check.Remark;
 import dev.infiltration.check.Rule;
+import dev.infiltration.check.RuleResult;
 import dev.infiltration.check.TestAt;
 import dev.infiltration.check.UserLimits;
 import java.util.Locale;
@@ -61,18 +61,18 @@ public record RingPlacement(RingOffset offset, double openShare, double patternS
         return Rule.onTest(RULE, Effect.CAUTION, RingPlacement::remark).withBias(Bias.EITHER);
     }
 
-    private static Optional<Remark> remark(TestAt test, UserLimits limits) {
+    private static Optional<RuleResult> remark(TestAt test, UserLimits limits) {
         @Nullable Double most = limits.ringMismatch();
         return most == null ? Optional.empty() : remark(test, most);
     }
 
-    private static Optional<Remark> remark(TestAt test, double most) {
+    private static Optional<RuleResult> remark(TestAt test, double most) {
         return of(test).filter(placement -> Math.abs(placement.mismatch()) > most)
                 .map(placement -> placement.remark(most));
     }
 
-    private Remark remark(double threshold) {
-        return new Remark(
+    private RuleResult remark(double threshold) {
+        return new RuleResult(
                 percent(openShare) + " open in the ring, " + percent(patternShare) + " in the pattern",
                 "within " + percent(threshold) + " of the pattern's share",
                 "the ring does not stand for the joint pattern",

@@ -114,7 +114,7 @@ public final class StepGuide {
      * @param now      the time now
      */
     public NextStep next(FieldBook book, Visit visit, String location, Instant now) {
-        return next(book, visit, location, Moment.within(now), tests(book, visit, location));
+        return next(book, visit, location, InstantRange.within(now), tests(book, visit, location));
     }
 
     private static List<LocationTest> tests(FieldBook book, Visit visit, String location) {
@@ -165,7 +165,7 @@ public final class StepGuide {
         @Nullable Weather weather = visit.weather();
         return weather != null
                 && weather.rainFrom() != null
-                && !Moment.of(weather.rainFrom(), zone).earliest().isAfter(now);
+                && !InstantRange.of(weather.rainFrom(), zone).earliest().isAfter(now);
     }
 
     /** Work after midnight, to noon of the next day, belongs to the visit's date. */
@@ -210,10 +210,10 @@ public final class StepGuide {
         @Nullable Reading<Time> longest = delay.si().highest();
         return longest == null || last.start() == null || last.elapsed() == null
                 ? null
-                : Moment.of(last.start(), zone)
+                : InstantRange.of(last.start(), zone)
                         .earliest()
-                        .plus(Moment.duration(last.elapsed()))
-                        .plus(Moment.duration(longest));
+                        .plus(InstantRange.duration(last.elapsed()))
+                        .plus(InstantRange.duration(longest));
     }
 
     private NextStep preWet(PreWet.Occasion why) {
@@ -223,7 +223,7 @@ public final class StepGuide {
     private Optional<NextStep> notYet(Visit visit, Instant now) {
         return Optional.ofNullable(visit.weather())
                 .map(Weather::lastRainEnd)
-                .map(end -> Moment.of(end, zone).latest().plus(DryWindow.dryTime(method)))
+                .map(end -> InstantRange.of(end, zone).latest().plus(DryWindow.dryTime(method)))
                 .filter(dry -> dry.isAfter(now))
                 .map(dry -> new NextStep.NotYet(dry.atZone(zone)));
     }
@@ -241,7 +241,7 @@ public final class StepGuide {
     private NextStep apart(FieldBook book, Visit visit, String location, Instant now, NextStep step) {
         boolean isBegun = visit.tests().stream().anyMatch(test -> location.equals(test.location()) && test.isMade());
         return (step instanceof PreWet || !isBegun)
-                        && new Nearness(method, zone, ring).isTooNear(book, visit, location, now)
+                        && new SpacingCheck(method, zone, ring).isTooNear(book, visit, location, now)
                 ? new Done(Done.Reason.TOO_NEAR)
                 : step;
     }
@@ -251,7 +251,7 @@ public final class StepGuide {
                 ? poured.runMass(method, system)
                 : method.limit(Limit.PREWET_MASS).in(system);
         Optional<InfiltrationRate> atMost =
-                Moment.of(Objects.requireNonNull(last.start()), zone).atMost(ring, last, asked, now);
+                InstantRange.of(Objects.requireNonNull(last.start()), zone).atMost(ring, last, asked, now);
         return atMost.filter(rate -> limit != null && rate.compareTo(limit) < 0)
                 .<NextStep>map(StopWaiting::new)
                 .orElseGet(() -> new Watch(atMost));

@@ -50,7 +50,7 @@ public final class VisitPlan {
     private final ExpectedRate expected;
     private final PlanChoices choices;
     /** Made when first asked for. */
-    private @Nullable SpotChoice choice;
+    private @Nullable LocationSelection choice;
 
     private VisitPlan(TestMethod method, Surface surface, ExpectedRate expected, PlanChoices choices) {
         this.method = Objects.requireNonNull(method, "method");
@@ -124,7 +124,7 @@ public final class VisitPlan {
      *
      * @param drawn locations as they were drawn
      */
-    public VisitPlan withLocations(LocationDraw.Drawn drawn) {
+    public VisitPlan withLocations(LocationSample.Drawn drawn) {
         return with(choices.withDrawn(drawn));
     }
 
@@ -135,9 +135,9 @@ public final class VisitPlan {
      * @param seed  the seed, told by the plan
      * @throws IllegalArgumentException if there is no zone, their units differ, or the plan has {@link #tooMany}
      */
-    public VisitPlan withDraw(List<LocationDraw.Zone> zones, long seed) {
+    public VisitPlan withDraw(List<LocationSample.Zone> zones, long seed) {
         @Nullable Reading<Length> clear = clearSpacing();
-        LocationDraw draw = LocationDraw.of(zones).withRing(ring());
+        LocationSample draw = LocationSample.of(zones).withRing(ring());
         draw = clear == null ? draw : draw.withClearDistance(clear);
         tooMany().ifPresent(refusal -> {
             throw new IllegalArgumentException(refusal);
@@ -214,15 +214,15 @@ public final class VisitPlan {
     }
 
     /**
-     * {@return why the plan is refused, for people}: it requires more than {@link LocationDraw#MOST_LOCATIONS}; empty for
+     * {@return why the plan is refused, for people}: it requires more than {@link LocationSample#MOST_LOCATIONS}; empty for
      * others
      */
     public Optional<String> tooMany() {
         long count = locationCount().orElse(0);
-        return count <= LocationDraw.MOST_LOCATIONS
+        return count <= LocationSample.MOST_LOCATIONS
                 ? Optional.empty()
                 : Optional.of("locations: " + count + " for an area of " + surface.area() + "; a plan may have "
-                        + LocationDraw.MOST_LOCATIONS + ": correct the area or the number requested");
+                        + LocationSample.MOST_LOCATIONS + ": correct the area or the number requested");
     }
 
     /** {@return where the number of locations comes from, for people} */
@@ -250,13 +250,13 @@ public final class VisitPlan {
         return choice().tooNear();
     }
 
-    private SpotChoice choice() {
-        SpotChoice known = choice;
+    private LocationSelection choice() {
+        LocationSelection known = choice;
         if (known == null) {
             @Nullable Reading<Length> clear = clearSpacing();
             double metres = clear == null ? 0 : clear.in(FieldUnit.METRE);
             long count = locationCount().orElse(Long.MAX_VALUE);
-            known = SpotChoice.of(locations(), count, ring().in(FieldUnit.METRE), metres);
+            known = LocationSelection.of(locations(), count, ring().in(FieldUnit.METRE), metres);
             choice = known;
         }
         return known;
@@ -268,13 +268,13 @@ public final class VisitPlan {
     }
 
     /** {@return how the locations were drawn; empty where they were not} */
-    public Optional<LocationDraw.Drawn> drawn() {
+    public Optional<LocationSample.Drawn> drawn() {
         return Optional.ofNullable(choices.drawn());
     }
 
     /** {@return how many locations are still to be chosen; 0 where that is not known} */
     public long missing() {
-        long notDrawn = drawn().map(LocationDraw.Drawn::missing).orElse(0);
+        long notDrawn = drawn().map(LocationSample.Drawn::missing).orElse(0);
         return Math.max(notDrawn, locationCount().orElse(0) - planned().size());
     }
 
@@ -323,7 +323,7 @@ public final class VisitPlan {
         if (choices.ring() == null && nominal.isUnlimited()) {
             throw new IllegalArgumentException("ring: the method sets no inside diameter; state the ring");
         }
-        return choices.ring() == null ? SpotPlan.middle(nominal) : choices.ring();
+        return choices.ring() == null ? LocationPlan.middle(nominal) : choices.ring();
     }
 
     /** {@return the joints in the ring; empty where the surface's joints are not recorded, or too many for a ring} */
@@ -337,9 +337,9 @@ public final class VisitPlan {
      * @param rate the rate, above 0
      * @throws IllegalArgumentException if it is 0
      */
-    public SpotPlan spot(InfiltrationRate rate) {
+    public LocationPlan spot(InfiltrationRate rate) {
         require(rate.millimetresPerHour() > 0, "rate", rate);
-        return SpotPlan.of(method, system(), ring(), rate);
+        return LocationPlan.of(method, system(), ring(), rate);
     }
 
     /** {@return the water of one run, at the expected rate that needs most} */
@@ -374,7 +374,7 @@ public final class VisitPlan {
      * @param rate the rate, above 0
      */
     public Duration timePerLocation(InfiltrationRate rate) {
-        SpotPlan spot = spot(rate);
+        LocationPlan spot = spot(rate);
         Duration first = choices.setUp()
                 .plus(spot.preWetTime())
                 .plus(longest(method.limit(Limit.START_DELAY).si().highest()));

@@ -61,7 +61,7 @@ record BudgetWords(RunAmounts run, @Nullable LeakBias seal, List<Line> lines) {
     }
 
     private String row(Line line) {
-        Spread spread = line.term().spread();
+        Distribution spread = line.term().spread();
         double share = run.relativeSensitivity(line.kind()) * spread.standardUncertainty();
         return String.format(
                 Locale.ROOT,

@@ -40,7 +40,7 @@ final class InstrumentTerms {
 
     private void add(RingTerm kind, String name, double halfWidth, Basis basis) {
         if (Double.isFinite(halfWidth)) {
-            lines.add(new Line(kind, new Term(name, 0, Spread.rectangular(halfWidth), basis)));
+            lines.add(new Line(kind, new Term(name, 0, Distribution.rectangular(halfWidth), basis)));
         } else {
             isBeyondMeasure = true;
         }

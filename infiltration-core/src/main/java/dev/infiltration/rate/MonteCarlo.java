@@ -5,7 +5,7 @@ package dev.infiltration.rate;
 /**
  * Propagation of distributions by trials, after JCGM 101:2008.
  *
- * <p>Trials are drawn in blocks until mean, standard uncertainty and both ends of the symmetric interval are stable (7.9):
+ * <p>MonteCarloResult are drawn in blocks until mean, standard uncertainty and both ends of the symmetric interval are stable (7.9):
  * twice the standard deviation of their means over the blocks stays below a fifth of the numerical tolerance (8.2), which
  * is half a unit in the last of so many significant digits of the standard uncertainty (7.9.2). The same seed gives the
  * same numbers on every Java platform (SplitMix64 and {@link StrictMath}).
@@ -85,9 +85,9 @@ public final class MonteCarlo {
      * @param measurement the measurement; correlated terms have to be normal
      * @throws IllegalArgumentException if correlated terms are not normal
      */
-    public Trials run(Measurement measurement) {
+    public MonteCarloResult run(MeasurementModel measurement) {
         Sampler sampler = new Sampler(measurement, seed);
-        Blocks blocks = new Blocks(level, digits);
+        TrialBatches blocks = new TrialBatches(level, digits);
         int size = (int) Math.max(SMALLEST_BLOCK, Math.min(atMost, Math.ceil(100 / (1 - level))));
         while (blocks.count() < atLeast || (blocks.count() < atMost && !blocks.areStable())) {
             blocks.add(sampler.draw(size));

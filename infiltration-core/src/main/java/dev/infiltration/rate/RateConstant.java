@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.rate;
 
-import dev.infiltration.field.Word;
+import dev.infiltration.field.JsonName;
 import dev.infiltration.units.UnitSystem;
 import java.util.Locale;
 import java.util.Objects;
@@ -25,7 +25,7 @@ public record RateConstant(double value, UnitSystem system, double density, Sour
     private static final double MILLIMETRES_PER_METRE = 1000;
 
     /** Where a constant comes from. */
-    public enum Source implements Word {
+    public enum Source implements JsonName {
         /** The method's own constant, as published. */
         PUBLISHED,
         /** {@code 3600·4/(π·ρ)}, with the density stated. */

@@ -28,7 +28,7 @@ final class ReadTerms {
     static <Q extends Quantity<Q>> Term reading(String name, Reading<Q> reading, FieldUnit<Q> unit, int count) {
         double step = reading.statedResolution().orElseGet(reading::lastDigit).in(unit);
         Basis basis = reading.statedResolution().isPresent() ? STATED : WRITTEN;
-        return new Term(name, 0, Spread.resolution(step / count), basis);
+        return new Term(name, 0, Distribution.resolution(step / count), basis);
     }
 
     /** {@return a term for each diameter} */
@@ -46,8 +46,9 @@ final class ReadTerms {
     static Term roundness(String ring, List<Reading<Length>> diameters) {
         double[] values = millimetres(diameters);
         return values.length < FEW
-                ? new Term(ring + ", roundness", 0, Spread.rectangular(range(values) / 2), LIMITS)
-                : new Term(ring + ", roundness", 0, Spread.student(scatter(values), values.length - 1.0), SCATTER);
+                ? new Term(ring + ", roundness", 0, Distribution.rectangular(range(values) / 2), LIMITS)
+                : new Term(
+                        ring + ", roundness", 0, Distribution.student(scatter(values), values.length - 1.0), SCATTER);
     }
 
     static double[] millimetres(List<Reading<Length>> diameters) {

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.rate;
 
+import dev.infiltration.field.JsonName;
 import dev.infiltration.field.Ring;
 import dev.infiltration.field.TestRun;
 import dev.infiltration.field.WaterReading;
-import dev.infiltration.field.Word;
 import dev.infiltration.method.Basis;
 import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
@@ -35,7 +35,7 @@ public record ReferenceCase(
         Basis basis) {
 
     /** What kind of answer is right. */
-    public enum Outcome implements Word {
+    public enum Outcome implements JsonName {
         /** A rate. */
         MEASURED,
         /** A rate that is at most so much. */

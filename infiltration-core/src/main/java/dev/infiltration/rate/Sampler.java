@@ -2,32 +2,32 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.rate;
 
-import dev.infiltration.rate.Spread.Shape;
+import dev.infiltration.rate.Distribution.Shape;
 import java.util.function.ToDoubleFunction;
 
-/** Draws inputs of a measurement and puts them through its model. */
+/** RandomDeviates inputs of a measurement and puts them through its model. */
 final class Sampler {
 
     private final ToDoubleFunction<double[]> model;
     private final double[] values;
-    private final Spread[] spreads;
-    private final Draws draws;
+    private final Distribution[] spreads;
+    private final RandomDeviates draws;
 
     /** The triangle that makes correlated normal numbers of independent ones (JCGM 101, 6.4.8); a null row draws alone. */
     private final double[][] rows;
 
-    Sampler(Measurement measurement, long seed) {
+    Sampler(MeasurementModel measurement, long seed) {
         model = measurement.model();
-        draws = new Draws(seed);
+        draws = new RandomDeviates(seed);
         values = measurement.terms().stream().mapToDouble(Term::value).toArray();
-        spreads = measurement.terms().stream().map(Term::spread).toArray(Spread[]::new);
+        spreads = measurement.terms().stream().map(Term::spread).toArray(Distribution[]::new);
         rows = measurement.correlation().isNone()
                 ? new double[0][]
                 : measurement.correlation().root();
         requireNormal(measurement);
     }
 
-    private static void requireNormal(Measurement measurement) {
+    private static void requireNormal(MeasurementModel measurement) {
         for (Term term : measurement.terms()) {
             if (term.spread().shape() != Shape.NORMAL
                     && measurement.correlation().isTied(term.name())) {

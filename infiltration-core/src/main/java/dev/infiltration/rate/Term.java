@@ -16,7 +16,7 @@ import java.util.Objects;
  * @param spread how far it may lie from that
  * @param basis  where the spread comes from and how far it can be trusted
  */
-public record Term(String name, double value, Spread spread, Basis basis) {
+public record Term(String name, double value, Distribution spread, Basis basis) {
 
     /** Checks that all parts are there. */
     public Term {
@@ -32,7 +32,7 @@ public record Term(String name, double value, Spread spread, Basis basis) {
      * @param value  its best estimate
      * @param spread how far it may lie from that
      */
-    public static Term of(String name, double value, Spread spread) {
+    public static Term of(String name, double value, Distribution spread) {
         return new Term(name, value, spread, new Basis("stated by the user", "", Basis.Trust.USER));
     }
 }

@@ -76,7 +76,7 @@ public final class Uncertainty {
      * @throws IllegalArgumentException as {@link #mean} does, or if there is not a weight for each
      */
     public static Uncertainty sum(List<Uncertainty> results, double... weights) {
-        Sum sum = new Sum();
+        WeightedSum sum = new WeightedSum();
         if (results.isEmpty() || results.size() != weights.length) {
             throw new IllegalArgumentException(
                     "results: expected some and a weight for each, found " + results.size() + " and " + weights.length);

@@ -33,7 +33,7 @@ import org.jspecify.annotations.Nullable;
  *         .withMass("V1 A1 run 1, poured", Reading.of("18.00", FieldUnit.KILOGRAM))
  *         .withDiameters("ring R1", ring.diametersInUse())
  *         .withElapsed("V1 A1 run 1, watch", Reading.of("60.0", FieldUnit.SECOND))
- *         .with(RingTerm.END_POINT, Term.of("V1 A1 run 1, end point", 0, Spread.rectangular(2)));
+ *         .with(RingTerm.END_POINT, Term.of("V1 A1 run 1, end point", 0, Distribution.rectangular(2)));
  * budget.uncertainty().expanded(0.95);      // mm/h
  * }</pre>
  *
@@ -183,7 +183,7 @@ public final class UncertaintyBudget {
         double lightest = Math.min(colder.density(), warmer.density());
         double heaviest = turns ? HEAVIEST.density() : Math.max(colder.density(), warmer.density());
         Basis basis = new Basis(Water.SOURCE, "density between two temperatures", Basis.Trust.DERIVED);
-        Spread spread = Spread.rectangular((heaviest - lightest) / 2 / NOMINAL_DENSITY);
+        Distribution spread = Distribution.rectangular((heaviest - lightest) / 2 / NOMINAL_DENSITY);
         return with(RingTerm.WATER_DENSITY, new Term(name, 0, spread, basis));
     }
 
@@ -230,10 +230,10 @@ public final class UncertaintyBudget {
     }
 
     /** {@return the model of this test, for trials or second-order terms}: the terms move the rate, in mm/h */
-    public Measurement measurement() {
+    public MeasurementModel measurement() {
         List<RingTerm> kinds = lines.stream().map(Line::kind).toList();
         double[] sensitivities = lines.stream().mapToDouble(this::sensitivity).toArray();
-        return Measurement.of(
+        return MeasurementModel.of(
                         deviations -> run.rate(kinds, deviations),
                         lines.stream().map(Line::term).toList())
                 .withSensitivities(sensitivities);

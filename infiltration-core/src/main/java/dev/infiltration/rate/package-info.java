@@ -15,7 +15,7 @@
  * }</pre>
  *
  * <p>How sure a rate is: {@link dev.infiltration.rate.Instruments} make an
- * {@link dev.infiltration.rate.UncertaintyBudget} of a run, {@link dev.infiltration.rate.Measurement} and
+ * {@link dev.infiltration.rate.UncertaintyBudget} of a run, {@link dev.infiltration.rate.MeasurementModel} and
  * {@link dev.infiltration.rate.MonteCarlo} of anything.
  */
 @NullMarked

@@ -96,7 +96,7 @@ public final class FieldForm {
     /** {@return the form as one HTML page} */
     public String html() {
         Phrase title = Phrase.of("Field form: ").and(Phrase.written(method.designation()));
-        List<Block> summary = List.of(Paragraph.of(Words.capital(method.verification())
+        List<Block> summary = List.of(Paragraph.of(ReportText.capital(method.verification())
                 + ". The latest licensed edition, local codes and the engineer of record govern."));
         List<Block> parts = new ArrayList<>(List.of(visit()));
         IntStream.rangeClosed(1, locations).mapToObj(this::location).forEach(parts::add);
@@ -121,7 +121,7 @@ public final class FieldForm {
                 .map(ReportItem::item)
                 .distinct()
                 .sorted()
-                .map(Words::item)
+                .map(ReportText::item)
                 .collect(Collectors.joining(", "));
     }
 

@@ -3,11 +3,11 @@
 package dev.infiltration.report;
 
 import dev.infiltration.field.Head;
+import dev.infiltration.field.JsonName;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Pouring;
 import dev.infiltration.field.Surface;
 import dev.infiltration.field.Visit;
-import dev.infiltration.field.Word;
 import dev.infiltration.method.Band;
 import dev.infiltration.method.Limit;
 import dev.infiltration.method.MassStep;
@@ -40,7 +40,7 @@ final class FormLines {
         }
     }
 
-    private static String boxes(Word... words) {
+    private static String boxes(JsonName... words) {
         return Arrays.stream(words)
                 .map(word -> "\u2610\u00A0" + word.word().replace('-', '\u00A0'))
                 .collect(Collectors.joining(" "));

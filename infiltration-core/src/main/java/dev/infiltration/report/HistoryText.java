@@ -14,8 +14,8 @@ import dev.infiltration.review.SurfaceHistory;
 import dev.infiltration.review.SurfaceHistory.Figure;
 import dev.infiltration.statistics.Interval;
 import dev.infiltration.statistics.TextTable;
-import dev.infiltration.trend.Crossing;
-import dev.infiltration.trend.Stretch;
+import dev.infiltration.trend.LimitDate;
+import dev.infiltration.trend.TrendPeriod;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,7 +38,7 @@ final class HistoryText {
     List<String> lines(SurfaceHistory history) {
         List<String> lines = new ArrayList<>();
         history.beforeAfter().forEach(each -> lines.addAll(lines(each)));
-        List<Stretch> stretches = history.trend(Figure.GEOMETRIC_MEAN).stretches().stream()
+        List<TrendPeriod> stretches = history.trend(Figure.GEOMETRIC_MEAN).stretches().stream()
                 .filter(HistoryText::hasTwoDates)
                 .toList();
         stretches.forEach(stretch -> lines.addAll(lines(stretch)));
@@ -48,7 +48,7 @@ final class HistoryText {
         return lines;
     }
 
-    private static boolean hasTwoDates(Stretch stretch) {
+    private static boolean hasTwoDates(TrendPeriod stretch) {
         return stretch.trend().line().isPresent();
     }
 
@@ -100,7 +100,7 @@ final class HistoryText {
         return visit.subject() + " of " + visit.visit().date();
     }
 
-    private static List<String> lines(Stretch stretch) {
+    private static List<String> lines(TrendPeriod stretch) {
         String dates = stretch.points().get(0).date() + " to "
                 + stretch.points().get(stretch.points().size() - 1).date();
         List<String> lines = new ArrayList<>();
@@ -115,7 +115,7 @@ final class HistoryText {
 
     private static List<String> lines(LimitReached each) {
         String limit = each.criterion() + ": ";
-        if (each.crossing() instanceof Crossing.Expected given) {
+        if (each.crossing() instanceof LimitDate.Expected given) {
             List<String> lines = new ArrayList<>();
             lines.add("Expected date at the limit, " + limit + given.expected() + " ("
                     + TextTable.number(100 * given.level()) + " % prediction limits " + orOpen(given.earliest())
@@ -124,7 +124,7 @@ final class HistoryText {
             each.nextTestText().ifPresent(words -> lines.add(BESIDE + words));
             return lines;
         }
-        return each.crossing() instanceof Crossing.NotGiven none
+        return each.crossing() instanceof LimitDate.NotGiven none
                 ? List.of("No date for " + limit + String.join("; ", none.says()))
                 : List.of();
     }

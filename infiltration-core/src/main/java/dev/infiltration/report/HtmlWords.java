@@ -4,7 +4,7 @@ package dev.infiltration.report;
 
 import java.util.regex.Pattern;
 
-/** Words in HTML: everything escaped, what was written in a book kept from reordering what stands around it. */
+/** ReportText in HTML: everything escaped, what was written in a book kept from reordering what stands around it. */
 final class HtmlWords {
 
     /** Days and amounts are not broken over lines. */

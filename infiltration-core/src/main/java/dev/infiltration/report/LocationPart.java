@@ -99,7 +99,7 @@ final class LocationPart {
     private String deviating() {
         return deviations().isEmpty()
                 ? ""
-                : ", with " + Words.count(deviations().size(), "deviation") + " stated below";
+                : ", with " + ReportText.count(deviations().size(), "deviation") + " stated below";
     }
 
     private Phrase notTested() {

@@ -5,7 +5,7 @@ package dev.infiltration.report;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** Words in Markdown (CommonMark with pipe tables): what was written in a book can neither mark up nor end a cell. */
+/** ReportText in Markdown (CommonMark with pipe tables): what was written in a book can neither mark up nor end a cell. */
 final class MarkdownWords {
 
     /** What means something anywhere in a line. */

@@ -8,7 +8,7 @@ import dev.infiltration.review.SurfaceHistory.Figure;
 import dev.infiltration.statistics.Interval;
 import dev.infiltration.statistics.LineFit;
 import dev.infiltration.summary.SurfaceRate;
-import dev.infiltration.trend.Stretch;
+import dev.infiltration.trend.TrendPeriod;
 import dev.infiltration.units.InfiltrationRate;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -62,14 +62,14 @@ final class MeanHistory {
                 .toList();
     }
 
-    private static Optional<HistoryPlot.Fit> fit(Stretch stretch) {
+    private static Optional<HistoryPlot.Fit> fit(TrendPeriod stretch) {
         return stretch.trend().line().map(line -> {
             boolean hasBand = line.nextAt(0, Interval.LEVEL).isPresent();
             return new HistoryPlot.Fit(hasBand ? Interval.LEVEL : Double.NaN, steps(stretch, line));
         });
     }
 
-    private static List<HistoryPlot.Step> steps(Stretch stretch, LineFit line) {
+    private static List<HistoryPlot.Step> steps(TrendPeriod stretch, LineFit line) {
         LocalDate first = stretch.points().get(0).date();
         LocalDate last = stretch.points().get(stretch.points().size() - 1).date();
         long days = ChronoUnit.DAYS.between(first, last);

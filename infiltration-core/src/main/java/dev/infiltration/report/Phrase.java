@@ -7,7 +7,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Words of a page: our own and those of the book kept apart, so that neither passes for the other.
+ * ReportText of a page: our own and those of the book kept apart, so that neither passes for the other.
  *
  * @param pieces the words, in order
  */

@@ -32,7 +32,7 @@ final class Programme {
     private final IdentityHashMap<Surface, SurfaceHistory> histories = new IdentityHashMap<>();
     private final Map<VisitAt, List<Decision>> decisions;
     private final Map<VisitAt, VisitAction> actions;
-    private final List<SurfaceStanding> surfaces = new ArrayList<>();
+    private final List<SurfaceStatus> surfaces = new ArrayList<>();
 
     Programme(Review review) {
         this.review = review;
@@ -55,15 +55,15 @@ final class Programme {
         }
     }
 
-    private SurfaceStanding standing(Site site, Surface surface) {
+    private SurfaceStatus standing(Site site, Surface surface) {
         List<SurfaceRate> made = visits.getOrDefault(surface, List.of()).stream()
-                .sorted(Comparator.comparing((SurfaceRate row) -> SurfaceStanding.dateOf(row.visit())))
+                .sorted(Comparator.comparing((SurfaceRate row) -> SurfaceStatus.dateOf(row.visit())))
                 .toList();
         Optional<VisitAt> last = made.stream()
                 .filter(row -> row.restOn() > 0)
                 .reduce((earlier, later) -> later)
                 .map(SurfaceRate::visit);
-        return new SurfaceStanding(
+        return new SurfaceStatus(
                 site,
                 surface,
                 made,
@@ -83,9 +83,9 @@ final class Programme {
                 .orElse(LocalDate.MIN);
         made.stream()
                 .map(SurfaceRate::visit)
-                .filter(visit -> !SurfaceStanding.dateOf(visit).isBefore(cleaned))
+                .filter(visit -> !SurfaceStatus.dateOf(visit).isBefore(cleaned))
                 .filter(visit ->
-                        last.isEmpty() || !SurfaceStanding.dateOf(visit).isBefore(SurfaceStanding.dateOf(last.get())))
+                        last.isEmpty() || !SurfaceStatus.dateOf(visit).isBefore(SurfaceStatus.dateOf(last.get())))
                 .forEach(visit -> review.unresolved(visit).forEach(each -> open.add(visit.subject() + ", " + each)));
         review.surfaces().stream()
                 .map(SurfaceRate::visit)
@@ -121,19 +121,19 @@ final class Programme {
                 .min(LocalDate::compareTo);
     }
 
-    List<SurfaceStanding> surfaces() {
+    List<SurfaceStatus> surfaces() {
         return surfaces;
     }
 
-    Optional<SurfaceHistory> history(SurfaceStanding standing) {
+    Optional<SurfaceHistory> history(SurfaceStatus standing) {
         return Optional.ofNullable(histories.get(standing.surface()));
     }
 
-    List<SurfaceStanding> surfaces(Predicate<SurfaceStanding> which) {
+    List<SurfaceStatus> surfaces(Predicate<SurfaceStatus> which) {
         return surfaces.stream().filter(which).toList();
     }
 
-    double area(Predicate<SurfaceStanding> which) {
-        return surfaces(which).stream().mapToDouble(SurfaceStanding::area).sum();
+    double area(Predicate<SurfaceStatus> which) {
+        return surfaces(which).stream().mapToDouble(SurfaceStatus::area).sum();
     }
 }

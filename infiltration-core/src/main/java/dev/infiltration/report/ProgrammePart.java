@@ -43,19 +43,19 @@ final class ProgrammePart {
     private List<List<Phrase>> counts() {
         List<List<Phrase>> rows = new ArrayList<>();
         rows.add(count("On record", surface -> true));
-        rows.add(count("Inspected", SurfaceStanding::isInspected));
+        rows.add(count("Inspected", SurfaceStatus::isInspected));
         rows.add(count("Tested", surface -> surface.lastTested().isPresent()));
         if (hasCriterion()) {
-            rows.add(count("Meeting every criterion", SurfaceStanding::isMeeting));
-            rows.add(count("Due for work", SurfaceStanding::isDue));
+            rows.add(count("Meeting every criterion", SurfaceStatus::isMeeting));
+            rows.add(count("Due for work", SurfaceStatus::isDue));
             rows.add(count("Overdue", surface -> surface.isOverdue(asOf)));
         }
-        rows.add(count("Cleaned", SurfaceStanding::isCleaned));
-        rows.add(count("Tested again after the last cleaning", SurfaceStanding::isRetested));
+        rows.add(count("Cleaned", SurfaceStatus::isCleaned));
+        rows.add(count("Tested again after the last cleaning", SurfaceStatus::isRetested));
         return rows;
     }
 
-    private List<Phrase> count(String name, Predicate<SurfaceStanding> which) {
+    private List<Phrase> count(String name, Predicate<SurfaceStatus> which) {
         return List.of(
                 Phrase.of(name),
                 Phrase.of(String.valueOf(programme.surfaces(which).size())),
@@ -71,21 +71,21 @@ final class ProgrammePart {
             return "No criterion was given, so this page cannot say which surfaces meet one or are due for cleaning."
                     + " A criterion is the user's own: its limit, strictness, method and source.";
         }
-        double judged = programme.area(SurfaceStanding::isJudged);
+        double judged = programme.area(SurfaceStatus::isJudged);
         return judged > 0
                 ? String.format(
                         Locale.ROOT,
                         "Weighted by area, %.0f %% of what was judged meets every criterion as stated: %s of %s."
                                 + " Surfaces of unknown area are left out.",
-                        100 * programme.area(SurfaceStanding::isMeeting) / judged,
-                        area(programme.area(SurfaceStanding::isMeeting)),
+                        100 * programme.area(SurfaceStatus::isMeeting) / judged,
+                        area(programme.area(SurfaceStatus::isMeeting)),
                         area(judged))
                 : "No surface of known area was judged.";
     }
 
     private Block overdue() {
         List<Phrase> points = new ArrayList<>();
-        for (SurfaceStanding surface : programme.surfaces()) {
+        for (SurfaceStatus surface : programme.surfaces()) {
             Phrase name = Phrase.written(surface.surface().id()).and(": ");
             if (surface.isOverdue(asOf)) {
                 points.add(name.and(Phrase.written(surface.action().orElseThrow())));
@@ -111,7 +111,7 @@ final class ProgrammePart {
                 rows);
     }
 
-    private List<Phrase> row(SurfaceStanding surface) {
+    private List<Phrase> row(SurfaceStatus surface) {
         Optional<SurfaceRate> last = surface.lastTested();
         return List.of(
                 Phrase.written(surface.surface().id()),
@@ -120,7 +120,7 @@ final class ProgrammePart {
                         ? Phrase.NOT_RECORDED
                         : Phrase.of(surface.surface().type().word().replace('-', ' ')),
                 Phrase.written(surface.surface().area()),
-                last.map(row -> Phrase.of(SurfaceStanding.dateOf(row.visit()).toString()))
+                last.map(row -> Phrase.of(SurfaceStatus.dateOf(row.visit()).toString()))
                         .orElse(Phrase.of("never")),
                 last.map(row -> Phrase.of(RateWords.of(row.visit()).text(row.mean())))
                         .orElse(Phrase.of("none")),
@@ -131,7 +131,7 @@ final class ProgrammePart {
                         : Phrase.of("no entry"));
     }
 
-    private static Phrase decisions(SurfaceStanding surface) {
+    private static Phrase decisions(SurfaceStatus surface) {
         List<Phrase> phrases = surface.decisions().stream()
                 .map(decision -> Phrase.written(decision.criterion().relation().symbol() + "\u00A0"
                                 + decision.criterion().limit())

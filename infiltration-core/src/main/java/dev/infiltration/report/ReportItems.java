@@ -115,8 +115,8 @@ final class ReportItems {
             return Phrase.written(placed);
         }
         Period age = Period.between(placed, date);
-        return Phrase.of("placed on " + placed + ", " + Words.count(age.getYears(), "year") + " and "
-                + Words.count(age.getMonths(), "month") + " before the visit");
+        return Phrase.of("placed on " + placed + ", " + ReportText.count(age.getYears(), "year") + " and "
+                + ReportText.count(age.getMonths(), "month") + " before the visit");
     }
 
     private Phrase thickness() {

@@ -82,12 +82,12 @@ public final class SeasonPage {
 
     /** {@return the page} */
     public String html() {
-        return new HtmlPage(title(), PAGE, summary(), parts(new Drawn(plots, PAGE))).html();
+        return new HtmlPage(title(), PAGE, summary(), parts(new PlotRegistry(plots, PAGE))).html();
     }
 
     /** {@return what is drawn on the page, by names that files can bear} */
     public Map<String, Plot> plots() {
-        Drawn drawn = new Drawn(Plots.none(), PAGE);
+        PlotRegistry drawn = new PlotRegistry(Plots.none(), PAGE);
         parts(drawn);
         return Collections.unmodifiableMap(drawn.byName());
     }
@@ -103,10 +103,10 @@ public final class SeasonPage {
 
     private List<Block> summary() {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(Paragraph.of(Words.count(review.surfaces().size(), "visit") + ", "
-                + Words.count(review.runs().size(), "run") + ", "
-                + Words.count(review.findings().size(), "finding") + ", "
-                + Words.count(review.problems().size(), "problem") + ". As of " + asOf + "."));
+        blocks.add(Paragraph.of(ReportText.count(review.surfaces().size(), "visit") + ", "
+                + ReportText.count(review.runs().size(), "run") + ", "
+                + ReportText.count(review.findings().size(), "finding") + ", "
+                + ReportText.count(review.problems().size(), "problem") + ". As of " + asOf + "."));
         blocks.add(Paragraph.of(verified()));
         List<Phrase> sites =
                 review.book().sites().stream().map(SeasonPage::described).toList();
@@ -126,7 +126,7 @@ public final class SeasonPage {
                 .collect(Collectors.joining("; ", "", "."));
     }
 
-    private List<Block> parts(Drawn drawn) {
+    private List<Block> parts(PlotRegistry drawn) {
         Programme programme = new Programme(review);
         List<Block> parts = new ArrayList<>();
         parts.add(new ProgrammePart(review, programme, asOf).section());
@@ -142,7 +142,7 @@ public final class SeasonPage {
         return new Points(Cautions.OF_A_REVIEW.stream().map(Phrase::of).toList());
     }
 
-    private List<Block> surfaces(Drawn drawn) {
+    private List<Block> surfaces(PlotRegistry drawn) {
         List<Block> parts = new ArrayList<>();
         for (SurfaceHistory history : review.histories()) {
             parts.add(new SurfacePart(review, history, drawn).section("surface-" + (parts.size() + 1)));

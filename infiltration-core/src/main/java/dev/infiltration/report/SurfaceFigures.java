@@ -15,7 +15,8 @@ final class SurfaceFigures {
         return rate.restOn() == 0
                 ? Block.Paragraph.of("The surface has no figure: " + counts(rate) + ".")
                 : Block.Table.of(
-                        "Figures of the surface over " + Words.count(rate.restOn(), "location") + ": " + counts(rate),
+                        "Figures of the surface over " + ReportText.count(rate.restOn(), "location") + ": "
+                                + counts(rate),
                         List.of("Figure", "Rate"),
                         List.of(
                                 row("Mean", rate.mean(), words),

@@ -11,7 +11,7 @@ import dev.infiltration.review.Review;
 import dev.infiltration.review.SurfaceHistory;
 import dev.infiltration.statistics.Interval;
 import dev.infiltration.statistics.TextTable;
-import dev.infiltration.trend.Crossing;
+import dev.infiltration.trend.LimitDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,9 +21,9 @@ final class SurfacePart {
 
     private final Review review;
     private final SurfaceHistory history;
-    private final Drawn drawn;
+    private final PlotRegistry drawn;
 
-    SurfacePart(Review review, SurfaceHistory history, Drawn drawn) {
+    SurfacePart(Review review, SurfaceHistory history, PlotRegistry drawn) {
         this.review = review;
         this.history = history;
         this.drawn = drawn;
@@ -31,7 +31,7 @@ final class SurfacePart {
 
     Section section(String id) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(Paragraph.of(Words.count(history.visits().size(), "visit") + " with a figure."));
+        blocks.add(Paragraph.of(ReportText.count(history.visits().size(), "visit") + " with a figure."));
         blocks.addAll(drawn.of(new HistoryPlots(review, history).all()));
         history.beforeAfter().forEach(change -> blocks.add(change(change)));
         review.specification().criteria().forEach(criterion -> blocks.add(reached(history.reached(criterion))));
@@ -86,8 +86,8 @@ final class SurfacePart {
         return new Block.Facts(facts);
     }
 
-    private static String when(Crossing crossing) {
-        return crossing instanceof Crossing.Expected expected
+    private static String when(LimitDate crossing) {
+        return crossing instanceof LimitDate.Expected expected
                 ? expected.expected() + " (" + TextTable.number(100 * expected.level()) + " % prediction limits "
                         + (expected.earliest() == null ? "not bounded" : expected.earliest()) + " to "
                         + (expected.latest() == null ? "not bounded" : expected.latest()) + ")"

@@ -51,14 +51,15 @@ final class TestFigures {
         Phrase name = name(test);
         Phrase preWetting = stated(
                 preWet(test).map(preWet -> preWet.pouring().elapsed()).map(Phrase::written), "prewetting time", name);
-        Phrase diameter = stated(test.ring().filter(Ring::isUsable).map(Origins::diameter), "inside diameter", name);
+        Phrase diameter =
+                stated(test.ring().filter(Ring::isUsable).map(ProvenanceSection::diameter), "inside diameter", name);
         Phrase number = Phrase.of(String.valueOf(number(test)));
         for (PouringAt pouring : pourings(test)) {
             Phrase which = name.and(which(pouring));
             rows.add(List.of(
                     which,
                     preWetting,
-                    stated(Origins.mass(pouring.pouring()), "mass", which),
+                    stated(ProvenanceSection.mass(pouring.pouring()), "mass", which),
                     diameter,
                     stated(Optional.ofNullable(pouring.pouring().elapsed()).map(Phrase::written), "time", which),
                     rate(pouring, which),

@@ -106,7 +106,7 @@ final class VisitPlots {
         return places;
     }
 
-    /** Drawn where at least two locations have a place: on the surface's own grid, else by latitude and longitude. */
+    /** PlotRegistry where at least two locations have a place: on the surface's own grid, else by latitude and longitude. */
     private Optional<Plot> map() {
         Map<String, Location> places = places();
         Map<String, RateMark> marksByName = new LinkedHashMap<>();

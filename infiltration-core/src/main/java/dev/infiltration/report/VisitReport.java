@@ -110,7 +110,7 @@ public final class VisitReport {
 
     /** {@return what is drawn in the report, by names that files can bear} */
     public Map<String, Plot> plots() {
-        Drawn drawn = new Drawn(Plots.none(), "visit-" + name);
+        PlotRegistry drawn = new PlotRegistry(Plots.none(), "visit-" + name);
         drawn.of(new VisitPlots(review, visit).all());
         return Collections.unmodifiableMap(drawn.byName());
     }
@@ -149,7 +149,7 @@ public final class VisitReport {
         if (visit.isTraining()) {
             blocks.add(Block.Paragraph.of("Training visit: part of no decision, action, comparison or trend."));
         }
-        blocks.add(Block.Paragraph.of(Words.capital(verified) + "."));
+        blocks.add(Block.Paragraph.of(ReportText.capital(verified) + "."));
         return blocks;
     }
 
@@ -162,13 +162,13 @@ public final class VisitReport {
                     Phrase.of("Decisions"),
                     decisions.stream().map(DecisionPart::of).toList()));
         }
-        parts.add(new StatedPart(visit).section());
+        parts.add(new RequiredItemsSection(visit).section());
         parts.add(new Section("record", Phrase.of("The visit"), List.of(new VisitFacts(review, visit).facts())));
         parts.addAll(locationParts());
         parts.add(new Section("findings", Phrase.of("Findings on the visit as a whole"), findings()));
         parts.add(new Section("amendments", Phrase.of("Amendments"), amendments()));
-        parts.add(new Origins(review, visit).section());
-        visit.method().map(Origins::limits).ifPresent(parts::add);
+        parts.add(new ProvenanceSection(review, visit).section());
+        visit.method().map(ProvenanceSection::limits).ifPresent(parts::add);
         parts.add(new Section("cautions", Phrase.of("Cautions, and whom to defer to"), List.of(cautions())));
         return parts;
     }
@@ -186,9 +186,9 @@ public final class VisitReport {
                         part.deviations().isEmpty() ? Phrase.of("none") : Phrase.of(part.pushes()))));
         List<Block> blocks = new ArrayList<>();
         blocks.add(Block.Table.of("Rates of the locations", List.of("Location", "Rate", "Deviations stated"), rows));
-        blocks.add(Block.Paragraph.of(Words.capital(RateWords.PLUS_MINUS) + "."));
+        blocks.add(Block.Paragraph.of(ReportText.capital(RateWords.PLUS_MINUS) + "."));
         blocks.add(SurfaceFigures.of(row, RateWords.of(visit)));
-        blocks.addAll(new Drawn(plots, "visit-" + name).of(new VisitPlots(review, visit).all()));
+        blocks.addAll(new PlotRegistry(plots, "visit-" + name).of(new VisitPlots(review, visit).all()));
         return blocks;
     }
 

@@ -50,9 +50,9 @@ final class WorkList {
         return new Section("work", Phrase.of("Work list for cleaning"), blocks);
     }
 
-    private List<SurfaceStanding> due() {
+    private List<SurfaceStatus> due() {
         return programme.surfaces(surface -> surface.isOpen() || surface.isDue()).stream()
-                .sorted(Comparator.comparing((SurfaceStanding surface) -> !surface.isOpen())
+                .sorted(Comparator.comparing((SurfaceStatus surface) -> !surface.isOpen())
                         .thenComparing(surface -> surface.dueDay().orElse(LocalDate.MAX)))
                 .toList();
     }
@@ -65,7 +65,7 @@ final class WorkList {
         return new Section(id, Phrase.of("Visit of an unknown surface"), List.of(new Block.Facts(facts)));
     }
 
-    private Section entry(SurfaceStanding surface, String id) {
+    private Section entry(SurfaceStatus surface, String id) {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("Where", where(surface)));
         surface.open().forEach(text -> facts.add(new Fact("Open", Phrase.written(text))));
@@ -78,13 +78,13 @@ final class WorkList {
                 id, Phrase.of("Surface ").and(Phrase.written(surface.surface().id())), List.of(new Block.Facts(facts)));
     }
 
-    private static Phrase where(SurfaceStanding surface) {
+    private static Phrase where(SurfaceStatus surface) {
         return Phrase.written(surface.site().name())
                 .and(", ")
                 .and(Phrase.written(surface.surface().description()));
     }
 
-    private static Phrase toDo(SurfaceStanding surface) {
+    private static Phrase toDo(SurfaceStatus surface) {
         Phrase open = Phrase.of(UnresolvedLocation.REMEDY);
         if (surface.isOpen()) {
             return surface.action()
@@ -120,7 +120,7 @@ final class WorkList {
     }
 
     /** What is not met; where all is met, what the table of actions went by. */
-    private static Phrase because(SurfaceStanding surface) {
+    private static Phrase because(SurfaceStatus surface) {
         List<Decision> all = surface.decisions();
         List<Decision> missed = all.stream()
                 .filter(decision -> decision.asStated() == Decision.AsStated.NOT_MET)
@@ -134,7 +134,7 @@ final class WorkList {
                 "; ");
     }
 
-    private static Phrase cleaned(SurfaceStanding surface) {
+    private static Phrase cleaned(SurfaceStatus surface) {
         List<Maintenance> entries = surface.maintenance();
         return entries.isEmpty()
                 ? Phrase.of("no entry")

@@ -6,8 +6,8 @@ import dev.infiltration.check.VisitAt;
 import dev.infiltration.statistics.Interval;
 import dev.infiltration.statistics.TextTable;
 import dev.infiltration.summary.Criterion;
-import dev.infiltration.trend.Crossing;
-import dev.infiltration.trend.Stretch;
+import dev.infiltration.trend.LimitDate;
+import dev.infiltration.trend.TrendPeriod;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import java.time.LocalDate;
@@ -28,7 +28,7 @@ import org.jspecify.annotations.Nullable;
 public record LimitReached(
         Criterion criterion,
         SurfaceHistory.@Nullable Figure figure,
-        Crossing crossing,
+        LimitDate crossing,
         @Nullable LocalDate nextDay,
         @Nullable Double nextTestRisk,
         boolean isTestNow) {
@@ -51,7 +51,7 @@ public record LimitReached(
     }
 
     private static LimitReached none(Criterion criterion, String why) {
-        return new LimitReached(criterion, null, new Crossing.NotGiven(List.of(why)), null, null, false);
+        return new LimitReached(criterion, null, new LimitDate.NotGiven(List.of(why)), null, null, false);
     }
 
     private static LimitReached of(
@@ -61,11 +61,11 @@ public record LimitReached(
             return none(
                     criterion, "no day is recorded of the maintenance " + entries + ": the rate may have started anew");
         }
-        List<Stretch> stretches = history.trend(figure).stretches();
+        List<TrendPeriod> stretches = history.trend(figure).stretches();
         if (stretches.isEmpty()) {
             return none(criterion, "no visit has the figure");
         }
-        Stretch now = stretches.get(stretches.size() - 1);
+        TrendPeriod now = stretches.get(stretches.size() - 1);
         InfiltrationRate limit = new InfiltrationRate(criterion.limit().in(FieldUnit.MILLIMETRE_PER_HOUR));
         LocalDate next = risk == null ? null : now.nextTest(limit, risk).orElse(null);
         LocalDate last = now.points().get(now.points().size() - 1).date();

@@ -10,7 +10,7 @@ import dev.infiltration.check.PouringAt;
 import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.FieldBook;
-import dev.infiltration.field.Gaps;
+import dev.infiltration.field.IndexMap;
 import dev.infiltration.field.Maintenance;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Problem;
@@ -56,7 +56,7 @@ public final class Review {
     private final List<LocationRate> locations = new ArrayList<>();
     private final Map<VisitAt, List<LocationRate>> locationsByVisit = new HashMap<>();
     private final List<SurfaceRate> surfaces = new ArrayList<>();
-    private final Gaps gaps;
+    private final IndexMap gaps;
     private final List<UnreadableValue> unreadable;
     private final Specification specification;
     /** Made when first asked for. */
@@ -65,7 +65,7 @@ public final class Review {
     /** A location of a visit. */
     private record Row(VisitAt visit, String location) {}
 
-    private Review(CheckedBook checked, List<Problem> problems, Gaps gaps) {
+    private Review(CheckedBook checked, List<Problem> problems, IndexMap gaps) {
         this.book = checked.book();
         this.problems = problems;
         this.gaps = gaps;

@@ -4,8 +4,8 @@ package dev.infiltration.review;
 
 import dev.infiltration.check.SurfaceAt;
 import dev.infiltration.check.VisitAt;
+import dev.infiltration.field.JsonName;
 import dev.infiltration.field.Maintenance;
-import dev.infiltration.field.Word;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.summary.Criterion;
@@ -13,8 +13,8 @@ import dev.infiltration.summary.LocationRate;
 import dev.infiltration.summary.Specification;
 import dev.infiltration.summary.SurfaceRate;
 import dev.infiltration.trend.DatedRate;
-import dev.infiltration.trend.Stretch;
 import dev.infiltration.trend.Trend;
+import dev.infiltration.trend.TrendPeriod;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -47,7 +47,7 @@ public final class SurfaceHistory {
     }
 
     /** The figure of a surface that is followed. */
-    public enum Figure implements Word {
+    public enum Figure implements JsonName {
         /** The arithmetic mean of the locations. */
         MEAN,
         /** The geometric mean of the locations. */
@@ -169,7 +169,7 @@ public final class SurfaceHistory {
 
     private Trend trend(Function<SurfaceRate, Stream<DatedRate>> points) {
         return new Trend(stretches().stream()
-                .map(rows -> Stretch.of(rows.stream().flatMap(points).toList()))
+                .map(rows -> TrendPeriod.of(rows.stream().flatMap(points).toList()))
                 .filter(stretch -> !stretch.points().isEmpty())
                 .toList());
     }

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.summary;
 
-import dev.infiltration.field.Word;
+import dev.infiltration.field.JsonName;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.statistics.Interval;
 import dev.infiltration.statistics.TextTable;
@@ -56,7 +56,7 @@ public record Criterion(
     private static final int MOST_PLACES = 30;
 
     /** What is compared with the limit. */
-    public enum Form implements Word {
+    public enum Form implements JsonName {
         /** The arithmetic mean of the locations. */
         MEAN,
         /** The geometric mean of the locations. */
@@ -72,7 +72,7 @@ public record Criterion(
     }
 
     /** How a figure must stand to a limit. */
-    public enum Relation implements Word {
+    public enum Relation implements JsonName {
         /** Below it. */
         LESS("<"),
         /** At it or below. */
@@ -109,7 +109,7 @@ public record Criterion(
     }
 
     /** What a decision is for. */
-    public enum Purpose implements Word {
+    public enum Purpose implements JsonName {
         /** Whether a new surface is accepted. */
         ACCEPTANCE,
         /** Whether maintenance is due. */

@@ -3,8 +3,8 @@
 package dev.infiltration.summary;
 
 import dev.infiltration.check.Bias;
+import dev.infiltration.field.JsonName;
 import dev.infiltration.field.Location.Selection;
-import dev.infiltration.field.Word;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.statistics.Interval;
 import dev.infiltration.statistics.TextTable;
@@ -42,7 +42,7 @@ public final class Decision {
     }
 
     /** The specification read literally: its figure, its rounding, no guard band. */
-    public enum AsStated implements Word {
+    public enum AsStated implements JsonName {
         /** The figure stands to the limit as it must. */
         MET,
         /** It does not. */
@@ -52,7 +52,7 @@ public final class Decision {
     }
 
     /** A decision with a guard band (JCGM 106:2012, clause 8). */
-    public enum Guarded implements Word {
+    public enum Guarded implements JsonName {
         /** Within the limit by at least the guard band. */
         ACCEPTED,
         /** Beyond the limit by at least the guard band. */

@@ -6,7 +6,7 @@ import dev.infiltration.check.CheckedBook;
 import dev.infiltration.check.PouringAt;
 import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
-import dev.infiltration.field.Word;
+import dev.infiltration.field.JsonName;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.rate.Uncertainty;
 import dev.infiltration.rate.UncertaintyBudget;
@@ -39,7 +39,7 @@ public record LocationRate(
     }
 
     /** What a figure rests on. */
-    public enum Source implements Word {
+    public enum Source implements JsonName {
         /** Runs. */
         RUNS,
         /** A discontinued prewetting. */

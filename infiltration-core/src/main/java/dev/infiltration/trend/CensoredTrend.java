@@ -95,25 +95,25 @@ public final class CensoredTrend {
      * @param limit the limit, above 0
      * @param level the prediction level
      */
-    public Crossing limitDate(InfiltrationRate limit, double level) {
+    public LimitDate limitDate(InfiltrationRate limit, double level) {
         if (line.isEmpty()) {
-            return new Crossing.NotGiven(notes());
+            return new LimitDate.NotGiven(notes());
         }
         CensoredLine fit = line.orElseThrow();
         if (!(limit.millimetresPerHour() > 0) || !(fit.slope() < 0)) {
-            return new Crossing.NotGiven(List.of("the fitted line does not fall to the limit"));
+            return new LimitDate.NotGiven(List.of("the fitted line does not fall to the limit"));
         }
         return expected(fit.crossing(StrictMath.log(limit.millimetresPerHour()), level));
     }
 
-    private Crossing expected(Fieller limits) {
+    private LimitDate expected(Fieller limits) {
         boolean isBounded = limits.shape() == Fieller.Shape.WITHIN;
         Optional<LocalDate> expected = day(limits.ratio(), Math::rint);
         if (expected.isEmpty()) {
-            return new Crossing.NotGiven(
+            return new LimitDate.NotGiven(
                     List.of("the fitted line does not reach the limit within " + HORIZON_YEARS + " years"));
         }
-        return new Crossing.Expected(
+        return new LimitDate.Expected(
                 expected.orElseThrow(),
                 isBounded ? day(limits.low(), Math::floor).orElse(null) : null,
                 isBounded ? day(limits.high(), Math::ceil).orElse(null) : null,

@@ -82,18 +82,18 @@ public final class LogTrend {
 
     /** {@return the line of least squares through the logarithms, absent for rates at fewer than two times} */
     public Optional<LineFit> line() {
-        return line(Curve.STEADY);
+        return line(TrendModel.STEADY);
     }
 
     /** {@return the line of least squares over a curve's scale of the years since the first} */
-    Optional<LineFit> line(Curve curve) {
+    Optional<LineFit> line(TrendModel curve) {
         return Arrays.stream(times).distinct().count() < 2 ? Optional.empty() : Optional.of(fit(curve));
     }
 
-    private LineFit fit(Curve curve) {
+    private LineFit fit(TrendModel curve) {
         return LineFit.of(
                 Arrays.stream(times)
-                        .map(time -> curve == Curve.STEADY ? time : curve.scale(time - start))
+                        .map(time -> curve == TrendModel.STEADY ? time : curve.scale(time - start))
                         .toArray(),
                 logs);
     }
@@ -134,21 +134,21 @@ public final class LogTrend {
      * <p>Better by at least 2 in Akaike's criterion, {@code n·ln} of the squared residual standard deviations. Looked for
      * from five rates up.
      */
-    public Optional<Curve> rival() {
+    public Optional<TrendModel> rival() {
         if (logs.length < ENOUGH_FOR_RIVAL) {
             return Optional.empty();
         }
-        return Stream.of(Curve.LEVELS_OFF, Curve.GIVES_WAY)
+        return Stream.of(TrendModel.LEVELS_OFF, TrendModel.GIVES_WAY)
                 .filter(curve -> better(curve) >= CLEARLY_BETTER)
                 .max(Comparator.comparingDouble(this::better));
     }
 
-    private double better(Curve curve) {
-        double gain = 2 * logs.length * StrictMath.log(residualSd(Curve.STEADY) / residualSd(curve));
+    private double better(TrendModel curve) {
+        double gain = 2 * logs.length * StrictMath.log(residualSd(TrendModel.STEADY) / residualSd(curve));
         return Double.isNaN(gain) ? 0 : gain;
     }
 
-    private double residualSd(Curve curve) {
+    private double residualSd(TrendModel curve) {
         return line(curve).map(LineFit::residualSd).orElse(Double.NaN);
     }
 
@@ -169,10 +169,10 @@ public final class LogTrend {
      * @param curve the curve
      * @param limit the limit, in the unit of the rates
      */
-    public OptionalDouble crossing(Curve curve, double limit) {
+    public OptionalDouble crossing(TrendModel curve, double limit) {
         double year = line(curve)
                 .map(line -> (StrictMath.log(limit) - line.intercept()) / line.slope())
-                .map(scaled -> curve == Curve.STEADY ? scaled : start + curve.unscale(scaled))
+                .map(scaled -> curve == TrendModel.STEADY ? scaled : start + curve.unscale(scaled))
                 .orElse(Double.NaN);
         return Double.isFinite(year) ? OptionalDouble.of(year) : OptionalDouble.empty();
     }
@@ -189,7 +189,7 @@ public final class LogTrend {
                         "typical factor a year",
                         typicalFactorAYear(Interval.LEVEL).map(Ratio::toString).orElse("not given"))
                 .with("trend", trend())
-                .with("fits better", rival().map(Curve::toString).orElse("no other curve"))
+                .with("fits better", rival().map(TrendModel::toString).orElse("no other curve"))
                 .toString();
     }
 

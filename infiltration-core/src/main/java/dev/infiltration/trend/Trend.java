@@ -11,11 +11,11 @@ import java.util.stream.Collectors;
  * How the rate of a location or a surface went, from one maintenance to the next.
  *
  * <p>A trend starts anew at each maintenance. A rate of the very day of a maintenance counts as found after it; where it was
- * found before, say so by cutting the rates yourself and taking {@link Stretch#of} each part.
+ * found before, say so by cutting the rates yourself and taking {@link TrendPeriod#of} each part.
  *
  * @param stretches the stretches that hold a rate, earliest first
  */
-public record Trend(List<Stretch> stretches) {
+public record Trend(List<TrendPeriod> stretches) {
 
     /** Copies the stretches. */
     public Trend {
@@ -34,7 +34,7 @@ public record Trend(List<Stretch> stretches) {
         return new Trend(days.stream()
                 .distinct()
                 .sorted()
-                .map(day -> Stretch.of(points.stream()
+                .map(day -> TrendPeriod.of(points.stream()
                         .filter(point -> day.equals(latest(days, point.date())))
                         .toList()))
                 .filter(stretch -> !stretch.points().isEmpty())
@@ -51,6 +51,6 @@ public record Trend(List<Stretch> stretches) {
     /** {@return the trend, stretch by stretch} */
     @Override
     public String toString() {
-        return stretches.stream().map(Stretch::toString).collect(Collectors.joining("\n"));
+        return stretches.stream().map(TrendPeriod::toString).collect(Collectors.joining("\n"));
     }
 }

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 /** Judges field books for {@link FollowsMethod}; made by the validation provider. */
 public final class BookFollowsMethod implements ConstraintValidator<FollowsMethod, FieldBook> {
 
-    private Judge judge;
+    private ConstraintCheck judge;
 
     /** Judges by the built-in methods and the catalogue as it is written. */
     public BookFollowsMethod() {
@@ -19,7 +19,7 @@ public final class BookFollowsMethod implements ConstraintValidator<FollowsMetho
     }
 
     BookFollowsMethod(Checker checker) {
-        judge = Judge.by(checker);
+        judge = ConstraintCheck.by(checker);
     }
 
     @Override

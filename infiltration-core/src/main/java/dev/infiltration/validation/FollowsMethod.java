@@ -32,7 +32,7 @@ import java.lang.annotation.Target;
  *
  * <p>Under Hibernate Validator a violation carries its {@link dev.infiltration.check.Finding} as dynamic payload; under any
  * provider the message can be made to name the rule. The validators use the built-in methods and the catalogue as it is
- * written; {@link OwnChecker} gives them others.
+ * written; {@link CheckerValidatorFactory} gives them others.
  */
 @Documented
 @Target({

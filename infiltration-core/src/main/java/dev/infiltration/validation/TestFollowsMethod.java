@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 /** Judges tests without the visit around them for {@link FollowsMethod}; made by the validation provider. */
 public final class TestFollowsMethod implements ConstraintValidator<FollowsMethod, LocationTest> {
 
-    private Judge judge;
+    private ConstraintCheck judge;
 
     /** Judges by the built-in methods and the catalogue as it is written. */
     public TestFollowsMethod() {
@@ -19,7 +19,7 @@ public final class TestFollowsMethod implements ConstraintValidator<FollowsMetho
     }
 
     TestFollowsMethod(Checker checker) {
-        judge = Judge.by(checker);
+        judge = ConstraintCheck.by(checker);
     }
 
     @Override

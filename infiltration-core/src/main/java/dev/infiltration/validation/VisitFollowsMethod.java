@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 /** Judges visits without the book around them for {@link FollowsMethod}; made by the validation provider. */
 public final class VisitFollowsMethod implements ConstraintValidator<FollowsMethod, Visit> {
 
-    private Judge judge;
+    private ConstraintCheck judge;
 
     /** Judges by the built-in methods and the catalogue as it is written. */
     public VisitFollowsMethod() {
@@ -19,7 +19,7 @@ public final class VisitFollowsMethod implements ConstraintValidator<FollowsMeth
     }
 
     VisitFollowsMethod(Checker checker) {
-        judge = Judge.by(checker);
+        judge = ConstraintCheck.by(checker);
     }
 
     @Override

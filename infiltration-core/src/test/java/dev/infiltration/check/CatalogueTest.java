@@ -83,15 +83,15 @@ class CatalogueTest {
 
     @Test
     void idsEffectsAndBiasesStandAsTheyWereGivenOut() {
-        List<String> entries = Arrays.stream(Entry.values())
+        List<String> entries = Arrays.stream(BuiltInRule.values())
                 .map(entry -> entry.id() + " " + entry.effect() + " " + entry.bias())
                 .toList();
         assertEquals(CATALOGUE.lines().toList(), entries);
     }
 
     @ParameterizedTest
-    @EnumSource(Entry.class)
-    void everyRuleSaysWhatHoldsWhatIsWrongAndWhatCanBeDone(Entry entry) {
+    @EnumSource(BuiltInRule.class)
+    void everyRuleSaysWhatHoldsWhatIsWrongAndWhatCanBeDone(BuiltInRule entry) {
         List<String> texts = List.of(entry.holds(), entry.wrong(), entry.remedy());
         assertFalse(texts.stream().anyMatch(String::isBlank));
         assertTrue(entry.id().matches("[a-z]+\\.[a-z-]+"));
@@ -99,6 +99,6 @@ class CatalogueTest {
 
     @Test
     void aRuleOfAUserComesLast() {
-        assertTrue(Entry.order("mine.own") > Entry.order("report.missing"));
+        assertTrue(BuiltInRule.order("mine.own") > BuiltInRule.order("report.missing"));
     }
 }

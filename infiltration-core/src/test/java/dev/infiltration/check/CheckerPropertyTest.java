@@ -113,7 +113,8 @@ class CheckerPropertyTest {
             Finding before = findings.get(i - 1);
             Finding after = findings.get(i);
             int order = before.where().compareTo(after.where());
-            boolean isSorted = order < 0 || (order == 0 && Entry.order(before.rule()) < Entry.order(after.rule()));
+            boolean isSorted =
+                    order < 0 || (order == 0 && BuiltInRule.order(before.rule()) < BuiltInRule.order(after.rule()));
             assertEquals(true, isSorted, before + " before " + after);
         }
     }

@@ -41,10 +41,10 @@ class RuleTableTest {
     @Test
     void everyRuleHasItsRows() {
         Map<String, Set<Row.Kind>> kinds = new TreeMap<>();
-        for (Entry entry : Entry.values()) {
+        for (BuiltInRule entry : BuiltInRule.values()) {
             kinds.put(entry.id(), EnumSet.allOf(Row.Kind.class));
         }
-        kinds.remove(Entry.DATA_UNREADABLE.id()); // no book built in code has it: UnreadableValuesTest
+        kinds.remove(BuiltInRule.DATA_UNREADABLE.id()); // no book built in code has it: UnreadableValuesTest
         Map<String, Set<Row.Kind>> seen = new TreeMap<>();
         rows().forEach(row -> seen.computeIfAbsent(row.rule(), rule -> EnumSet.noneOf(Row.Kind.class))
                 .add(row.kind()));

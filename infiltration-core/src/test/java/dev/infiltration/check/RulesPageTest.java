@@ -5,7 +5,7 @@ package dev.infiltration.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.infiltration.Season;
-import dev.infiltration.field.Gaps;
+import dev.infiltration.field.IndexMap;
 import dev.infiltration.field.ReadBook;
 import dev.infiltration.field.UnreadableValue;
 import dev.infiltration.method.Band;
@@ -40,7 +40,7 @@ class RulesPageTest {
     private static String page() {
         StringBuilder page = new StringBuilder(HEAD);
         Map<String, List<Finding>> found = found();
-        for (Entry entry : Entry.values()) {
+        for (BuiltInRule entry : BuiltInRule.values()) {
             List<Finding> findings = found.get(entry.id());
             row(
                     page,
@@ -75,9 +75,9 @@ class RulesPageTest {
         List<UnreadableValue> values = Stream.of("/visits/0/tests/0/runs/0/elapsed", "/visits/0/swept", "/visits/0/id")
                 .map(place -> new UnreadableValue(place, place, "?"))
                 .toList();
-        ReadBook read = new ReadBook(Season.si().book(), List.of(), Gaps.none(), values);
+        ReadBook read = new ReadBook(Season.si().book(), List.of(), IndexMap.none(), values);
         return Checker.withDefaults().withToday(Season.TODAY).check(read).findings().stream()
-                .filter(finding -> finding.rule().equals(Entry.DATA_UNREADABLE.id()));
+                .filter(finding -> finding.rule().equals(BuiltInRule.DATA_UNREADABLE.id()));
     }
 
     private static String all(List<Finding> findings, Function<Finding, Object> part) {
@@ -109,7 +109,7 @@ class RulesPageTest {
                 "`runsPerDay`",
                 "at most " + method.runsPerDay(),
                 "at most " + method.runsPerDay(),
-                Bases.RUNS_A_DAY.toString());
+                RuleBases.RUNS_A_DAY.toString());
         row(
                 page,
                 "`locationCount`",

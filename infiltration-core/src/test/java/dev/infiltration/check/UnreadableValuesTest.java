@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.Season;
-import dev.infiltration.field.Gaps;
+import dev.infiltration.field.IndexMap;
 import dev.infiltration.field.Problem;
 import dev.infiltration.field.ReadBook;
 import dev.infiltration.field.UnreadableValue;
@@ -25,7 +25,7 @@ class UnreadableValuesTest {
         return new ReadBook(
                 Season.si().book(),
                 List.of(new Problem(1, 1, lost, "found x")),
-                Gaps.none(),
+                IndexMap.none(),
                 List.of(new UnreadableValue(lost, lost, "\"x\"")));
     }
 

@@ -18,9 +18,9 @@ class UserRuleTest {
 
     private static final Season SI = Season.si();
     private static final Rule NOTED =
-            Rule.onVisit("harrow.noted", Effect.CAUTION, v -> Optional.of(Remark.of("noted")));
+            Rule.onVisit("harrow.noted", Effect.CAUTION, v -> Optional.of(RuleResult.of("noted")));
 
-    private static Optional<Remark> failing() {
+    private static Optional<RuleResult> failing() {
         throw new IllegalStateException("no sealant table");
     }
 

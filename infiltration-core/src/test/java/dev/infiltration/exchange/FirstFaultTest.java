@@ -31,8 +31,8 @@ class FirstFaultTest {
     private static final JsonFactory JSON = new JsonFactory();
     private static final ReadLimits LIMITS = ReadLimits.withDefaults();
 
-    private static Fault fault(String text) {
-        return FirstFault.of(Text.of(text, LIMITS.documentLength()), LIMITS);
+    private static ReadFault fault(String text) {
+        return FirstFault.of(CharacterSource.of(text, LIMITS.documentLength()), LIMITS);
     }
 
     /** The parser takes one document behind another: in a list it takes none without a comma. */
@@ -138,7 +138,7 @@ class FirstFaultTest {
     }
 
     private static void assertFirst(String text) {
-        Fault fault = fault(text);
+        ReadFault fault = fault(text);
         if (fault == null) {
             return;
         }

@@ -14,7 +14,7 @@ import dev.infiltration.field.Surface;
 import dev.infiltration.method.Methods;
 import dev.infiltration.plan.DryWindow;
 import dev.infiltration.plan.ExpectedRate;
-import dev.infiltration.plan.LocationDraw;
+import dev.infiltration.plan.LocationSample;
 import dev.infiltration.plan.RainRecord;
 import dev.infiltration.plan.VisitPlan;
 import dev.infiltration.units.FieldUnit;
@@ -49,7 +49,7 @@ class PlanJsonTest {
                             new InfiltrationRate(254), new InfiltrationRate(1000 / 3.0), new InfiltrationRate(7000)))
             .withSetUp(Duration.ofMinutes(15))
             .withWindow(new DryWindow(Instant.parse("2026-06-03T12:00:00Z"), Instant.parse("2026-06-03T15:00:00Z")))
-            .withLocations(new LocationDraw.Drawn(
+            .withLocations(new LocationSample.Drawn(
                     List.of(Location.of("L1").withZone("run-on edge").withX(Reading.of("4.00", FieldUnit.METRE))),
                     3,
                     20260603));

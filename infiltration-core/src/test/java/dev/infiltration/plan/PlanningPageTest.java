@@ -21,7 +21,7 @@ import dev.infiltration.field.Visit;
 import dev.infiltration.field.WaterReading;
 import dev.infiltration.method.Methods;
 import dev.infiltration.plan.JointPattern.Voids;
-import dev.infiltration.plan.LocationDraw.Zone;
+import dev.infiltration.plan.LocationSample.Zone;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
@@ -48,10 +48,10 @@ class PlanningPageTest {
 
     @Test
     void planIsThatOfTheCode() throws IOException {
-        Outline edge = Outline.of(FieldUnit.METRE, 0, 0, 50, 0, 50, 4, 0, 4);
-        Outline interior =
-                Outline.of(FieldUnit.METRE, 0, 4, 50, 4, 50, 37, 0, 37).withHole(20, 18, 23, 18, 23, 21, 20, 21);
-        LocationDraw draw = LocationDraw.of(List.of(new Zone("run-on edge", edge), new Zone("interior", interior)))
+        SurfaceOutline edge = SurfaceOutline.of(FieldUnit.METRE, 0, 0, 50, 0, 50, 4, 0, 4);
+        SurfaceOutline interior =
+                SurfaceOutline.of(FieldUnit.METRE, 0, 4, 50, 4, 50, 37, 0, 37).withHole(20, 18, 23, 18, 23, 21, 20, 21);
+        LocationSample draw = LocationSample.of(List.of(new Zone("run-on edge", edge), new Zone("interior", interior)))
                 .withRing(mm("300"))
                 .withClearDistance(Reading.of("1", FieldUnit.METRE));
         Surface surface =

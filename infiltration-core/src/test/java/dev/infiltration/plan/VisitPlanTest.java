@@ -116,8 +116,8 @@ class VisitPlanTest {
         String refusal =
                 "locations: 1000000 for an area of 1000000000 m²; a plan may have 10000: correct the area or the number requested";
         assertEquals(Optional.of(refusal), plan.tooMany());
-        List<LocationDraw.Zone> bay =
-                List.of(new LocationDraw.Zone("bay", Outline.of(FieldUnit.METRE, 0, 0, 5, 0, 5, 4, 0, 4)));
+        List<LocationSample.Zone> bay =
+                List.of(new LocationSample.Zone("bay", SurfaceOutline.of(FieldUnit.METRE, 0, 0, 5, 0, 5, 4, 0, 4)));
         assertEquals(
                 refusal,
                 assertThrows(IllegalArgumentException.class, () -> plan.withDraw(bay, 1))
@@ -142,18 +142,18 @@ class VisitPlanTest {
     /** K·M/(D²·I), from method-independent arithmetic: 3.6 kg spread over a ring of 300 mm is 50.93 mm deep (derived). */
     @Test
     void timesFollowFromTheEquation() {
-        SpotPlan spot = plan(254).spot(new InfiltrationRate(254));
+        LocationPlan spot = plan(254).spot(new InfiltrationRate(254));
         double depth = 3.6 / (Math.PI / 4 * 0.3 * 0.3);
         assertEquals(depth / 254 * 3600, spot.preWetTime().toMillis() / 1000.0, 1e-3 + 1e-5 * 722);
         assertEquals(spot.preWetTime(), spot.runTime());
         assertEquals(12, spot.preWetTime().toMinutes(), "practice: 12 min at 254 mm/h");
-        SpotPlan fast = plan(2540).withRuns(1).spot(new InfiltrationRate(6200));
+        LocationPlan fast = plan(2540).withRuns(1).spot(new InfiltrationRate(6200));
         assertEquals(18 / (Math.PI / 4 * 0.09) / 6200 * 3600, fast.runTime().toMillis() / 1000.0, 2e-3);
     }
 
     @Test
     void pourRateIsTheRateTimesTheRingsArea() {
-        SpotPlan spot = plan(2540).spot(new InfiltrationRate(2540));
+        LocationPlan spot = plan(2540).spot(new InfiltrationRate(2540));
         assertEquals(2540 * Math.PI / 4 * 0.09 / 60, spot.pourLitresPerMinute(), 1e-12);
         VisitPlan wide = plan(2540).withRing(Laid.mm("310"));
         assertEquals(
@@ -254,7 +254,7 @@ class VisitPlanTest {
                 .withX(Reading.of("4.00", FieldUnit.METRE))
                 .withY(Reading.of("1.50", FieldUnit.METRE));
         String text = VisitPlan.of(METHOD, surface("100", FieldUnit.SQUARE_METRE), expected(254, 1000, 7000))
-                .withLocations(new LocationDraw.Drawn(List.of(location), 2, 7))
+                .withLocations(new LocationSample.Drawn(List.of(location), 2, 7))
                 .withSetUp(Duration.ofMinutes(15))
                 .withWindow(new DryWindow(Instant.parse("2026-06-03T12:00:00Z"), Instant.parse("2026-06-03T15:00:00Z")))
                 .text();
@@ -369,8 +369,8 @@ class VisitPlanTest {
     /** As many as counted, each a metre and a ring from the next (memory: C1701 7.2), half a ring from the edge. */
     @Test
     void drawKeepsTheDistancesOfTheMethod() {
-        Outline outline = Outline.of(FieldUnit.METRE, 0, 0, 6, 0, 6, 2, 0, 2);
-        VisitPlan plan = plan(254).withDraw(List.of(new LocationDraw.Zone("bay", outline)), 11);
+        SurfaceOutline outline = SurfaceOutline.of(FieldUnit.METRE, 0, 0, 6, 0, 6, 2, 0, 2);
+        VisitPlan plan = plan(254).withDraw(List.of(new LocationSample.Zone("bay", outline)), 11);
         List<Location> drawn = plan.locations();
         assertEquals(3, drawn.size());
         assertEquals(11, plan.drawn().orElseThrow().seed());
@@ -383,7 +383,7 @@ class VisitPlanTest {
             }
         }
         VisitPlan crowded =
-                plan(254).withRequestedLocations(40).withDraw(List.of(new LocationDraw.Zone("bay", outline)), 11);
+                plan(254).withRequestedLocations(40).withDraw(List.of(new LocationSample.Zone("bay", outline)), 11);
         assertTrue(crowded.missing() > 20, crowded::text);
         assertEquals(40 - crowded.locations().size(), crowded.missing());
     }

@@ -42,7 +42,7 @@ class CalibrationLineTest {
 
     static double thermometer(String figure) {
         SimpleRegression line = line("gum-h3", 20);
-        Uncertainty at30 = Measurement.of(x -> x[0] + x[1] * (30 - 20), intercept(line), slope(line))
+        Uncertainty at30 = MeasurementModel.of(x -> x[0] + x[1] * (30 - 20), intercept(line), slope(line))
                 .withCorrelation(new double[][] {{1, tilt(line)}, {tilt(line), 1}})
                 .propagate();
         return switch (figure.charAt(0)) {
@@ -73,11 +73,11 @@ class CalibrationLineTest {
     static double concentration(String figure) {
         SimpleRegression line = line("eurachem-a5", 0);
         double scatter = StrictMath.sqrt(line.getMeanSquareError());
-        Uncertainty concentration = Measurement.of(
+        Uncertainty concentration = MeasurementModel.of(
                         x -> (x[2] - x[0]) / x[1],
                         intercept(line),
                         slope(line),
-                        Term.of("reading", 0.0714, Spread.student(scatter / StrictMath.sqrt(2), 13)))
+                        Term.of("reading", 0.0714, Distribution.student(scatter / StrictMath.sqrt(2), 13)))
                 .withCorrelation(new double[][] {{1, tilt(line), 0}, {tilt(line), 1, 0}, {0, 0, 1}})
                 .propagate();
         return figure.startsWith("u") ? concentration.standardUncertainty() : concentration.value();
@@ -90,16 +90,16 @@ class CalibrationLineTest {
         Term[] terms = {
             intercept(line),
             slope(line),
-            Term.of("noise", 0.0714, Spread.student(scatter / StrictMath.sqrt(2), 13)),
-            Term.of("filling", 0.995, Spread.triangular(0.005)),
-            Term.of("volume reading", 1, Spread.triangular(0.01)),
-            Term.of("volume temperature", 0, Spread.rectangular(332 * 2.1e-4 * 2)),
-            Term.of("volume calibration", 0, Spread.triangular(2.5)),
-            Term.of("diameter", 2.70, Spread.normal(0.01)),
-            Term.of("shape", 1, Spread.normal(0.05 / 1.96)),
-            Term.of("acid", 1, Spread.normal(0.0008)),
-            Term.of("time", 1, Spread.rectangular(0.0015)),
-            Term.of("temperature", 1, Spread.rectangular(0.1)),
+            Term.of("noise", 0.0714, Distribution.student(scatter / StrictMath.sqrt(2), 13)),
+            Term.of("filling", 0.995, Distribution.triangular(0.005)),
+            Term.of("volume reading", 1, Distribution.triangular(0.01)),
+            Term.of("volume temperature", 0, Distribution.rectangular(332 * 2.1e-4 * 2)),
+            Term.of("volume calibration", 0, Distribution.triangular(2.5)),
+            Term.of("diameter", 2.70, Distribution.normal(0.01)),
+            Term.of("shape", 1, Distribution.normal(0.05 / 1.96)),
+            Term.of("acid", 1, Distribution.normal(0.0008)),
+            Term.of("time", 1, Distribution.rectangular(0.0015)),
+            Term.of("temperature", 1, Distribution.rectangular(0.1)),
         };
         double[][] matrix = new double[terms.length][terms.length];
         for (int i = 0; i < terms.length; i++) {
@@ -107,7 +107,7 @@ class CalibrationLineTest {
         }
         matrix[0][1] = tilt(line);
         matrix[1][0] = tilt(line);
-        return Measurement.of(CalibrationLineTest::release, terms)
+        return MeasurementModel.of(CalibrationLineTest::release, terms)
                 .withCorrelation(matrix)
                 .propagate();
     }
@@ -155,11 +155,12 @@ class CalibrationLineTest {
     }
 
     private static Term intercept(SimpleRegression line) {
-        return Term.of("intercept", line.getIntercept(), Spread.student(line.getInterceptStdErr(), line.getN() - 2.0));
+        return Term.of(
+                "intercept", line.getIntercept(), Distribution.student(line.getInterceptStdErr(), line.getN() - 2.0));
     }
 
     private static Term slope(SimpleRegression line) {
-        return Term.of("slope", line.getSlope(), Spread.student(line.getSlopeStdErr(), line.getN() - 2.0));
+        return Term.of("slope", line.getSlope(), Distribution.student(line.getSlopeStdErr(), line.getN() - 2.0));
     }
 
     /** The correlation of intercept and slope where all x are positive: var(y1) = s²/n + x̄²·var(y2) (JCGM 100, H.3.2). */

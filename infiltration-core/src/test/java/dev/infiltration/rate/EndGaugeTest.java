@@ -20,17 +20,22 @@ class EndGaugeTest {
     private static final Basis H1 = Basis.clause("JCGM 100:2008", "H.1", Basis.Trust.SECONDARY);
 
     /** The end gauge: l = ls + d − ls·(δα·θ + αs·δθ), in nm; d in three parts, θ in two. */
-    static final Measurement GAUGE = Measurement.of(
+    static final MeasurementModel GAUGE = MeasurementModel.of(
             x -> x[0] + x[1] + x[2] + x[3] - x[0] * (x[6] * (x[5] + x[8]) + x[4] * x[7]),
-            new Term("standard", 50_000_623, Spread.normal(25).withDegreesOfFreedom(18), H1),
-            new Term("repeats", 215, Spread.normal(5.8).withDegreesOfFreedom(24), H1),
-            new Term("comparator, random", 0, Spread.normal(3.9).withDegreesOfFreedom(5), H1),
-            new Term("comparator, systematic", 0, Spread.normal(6.7).withDegreesOfFreedom(8), H1),
-            new Term("expansion of the standard", 11.5e-6, Spread.rectangular(2e-6), H1),
-            new Term("mean temperature", -0.1, Spread.normal(0.2), H1),
-            new Term("difference in expansion", 0, Spread.rectangular(1e-6).withDegreesOfFreedom(50), H1),
-            new Term("difference in temperature", 0, Spread.rectangular(0.05).withDegreesOfFreedom(2), H1),
-            new Term("cyclic temperature", 0, Spread.arcsine(0.5), H1));
+            new Term("standard", 50_000_623, Distribution.normal(25).withDegreesOfFreedom(18), H1),
+            new Term("repeats", 215, Distribution.normal(5.8).withDegreesOfFreedom(24), H1),
+            new Term("comparator, random", 0, Distribution.normal(3.9).withDegreesOfFreedom(5), H1),
+            new Term("comparator, systematic", 0, Distribution.normal(6.7).withDegreesOfFreedom(8), H1),
+            new Term("expansion of the standard", 11.5e-6, Distribution.rectangular(2e-6), H1),
+            new Term("mean temperature", -0.1, Distribution.normal(0.2), H1),
+            new Term(
+                    "difference in expansion", 0, Distribution.rectangular(1e-6).withDegreesOfFreedom(50), H1),
+            new Term(
+                    "difference in temperature",
+                    0,
+                    Distribution.rectangular(0.05).withDegreesOfFreedom(2),
+                    H1),
+            new Term("cyclic temperature", 0, Distribution.arcsine(0.5), H1));
 
     @ParameterizedTest(name = "{0}, {1}")
     @CsvSource(delimiter = '|', textBlock = """
@@ -104,7 +109,7 @@ class EndGaugeTest {
     /** JCGM 100:2008, G.2: degrees of freedom of d (H.1.3.2), 25.6 printed, 25.4472507774 by GTC (seen). */
     @Test
     void partsOfTheEndGaugeHaveTheirDegreesOfFreedom() {
-        Uncertainty parts = Measurement.of(
+        Uncertainty parts = MeasurementModel.of(
                         x -> x[0] + x[1] + x[2], GAUGE.terms().subList(1, 4).toArray(Term[]::new))
                 .propagate();
         assertEquals(25.44725077736272, parts.degreesOfFreedom(), 1e-9);

@@ -93,12 +93,12 @@ class ImpedanceTest {
         };
     }
 
-    static Measurement measured(String quantity) {
+    static MeasurementModel measured(String quantity) {
         List<double[]> sets = sets();
         Term[] terms = IntStream.range(0, 3)
                 .mapToObj(i -> mean(List.of("V", "I", "phi").get(i), column(sets, i)))
                 .toArray(Term[]::new);
-        return Measurement.of(IMPEDANCE.get(quantity), terms);
+        return MeasurementModel.of(IMPEDANCE.get(quantity), terms);
     }
 
     static Uncertainty fromMeans(String quantity) {
@@ -114,12 +114,12 @@ class ImpedanceTest {
 
     static Uncertainty fromSets(String quantity) {
         double[] each = sets().stream().mapToDouble(IMPEDANCE.get(quantity)).toArray();
-        return Measurement.of(x -> x[0], mean(quantity, each)).propagate();
+        return MeasurementModel.of(x -> x[0], mean(quantity, each)).propagate();
     }
 
     private static Term mean(String name, double[] values) {
         double u = StrictMath.sqrt(StatUtils.variance(values) / values.length);
-        return Term.of(name, StatUtils.mean(values), Spread.student(u, values.length - 1));
+        return Term.of(name, StatUtils.mean(values), Distribution.student(u, values.length - 1));
     }
 
     private static List<double[]> sets() {

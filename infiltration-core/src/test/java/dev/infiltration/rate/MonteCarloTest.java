@@ -16,15 +16,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class MonteCarloTest {
 
-    private static final Measurement SKEWED =
-            Measurement.of(x -> StrictMath.exp(x[0]), Term.of("x", 0, Spread.student(0.3, 7)));
+    private static final MeasurementModel SKEWED =
+            MeasurementModel.of(x -> StrictMath.exp(x[0]), Term.of("x", 0, Distribution.student(0.3, 7)));
 
     private static final MonteCarlo TRIALS = MonteCarlo.seeded(42);
 
     /** What this code gave when it was written (JDK 17 and 25 alike): the same seed gives the same bits for ever. */
     @Test
     void sameSeedGivesTheSameBits() {
-        Trials trials = TRIALS.run(SKEWED);
+        MonteCarloResult trials = TRIALS.run(SKEWED);
         assertEquals(340_000, trials.count());
         assertEquals(1.0664374788350641, trials.mean());
         assertEquals(new Interval(0.49021743848833116, 2.0355868615754718, 0.95), trials.symmetric());
@@ -35,7 +35,7 @@ class MonteCarloTest {
 
     @Test
     void trialsStopWhenTheirFiguresAreStable() {
-        Trials trials = TRIALS.run(SKEWED);
+        MonteCarloResult trials = TRIALS.run(SKEWED);
         assertTrue(trials.isStable());
         assertEquals(0.05, trials.tolerance());
         assertFalse(TRIALS.withTrials(trials.count() - 10_000).run(SKEWED).isStable());
@@ -51,7 +51,7 @@ class MonteCarloTest {
         "150000, 0.999, 200000"
     })
     void fixedTrialsComeInWholeBlocks(int asked, double level, int made) {
-        Trials trials = TRIALS.withLevel(level).withTrials(asked).run(SKEWED);
+        MonteCarloResult trials = TRIALS.withLevel(level).withTrials(asked).run(SKEWED);
         assertEquals(made, trials.count());
         assertEquals(level, trials.level());
     }
@@ -63,7 +63,7 @@ class MonteCarloTest {
         for (int i = 0; i < values.length; i++) {
             values[i] = values.length - 1.0 - i;
         }
-        Trials trials = new Trials(values, 0.95, 2, true);
+        MonteCarloResult trials = new MonteCarloResult(values, 0.95, 2, true);
         assertEquals(new Interval(249, 9749, 0.95), trials.symmetric());
         assertEquals(new Interval(0, 9500, 0.95), trials.shortest());
         assertEquals(9500, trials.shortest().width());
@@ -77,19 +77,19 @@ class MonteCarloTest {
     @Test
     void shortestIntervalLiesWhereTrialsAreDense() {
         double[] values = {0, 10, 20, 21, 22, 23, 24, 30, 40, 50};
-        assertEquals(new Interval(20, 24, 0.4), new Trials(values, 0.4, 2, true).shortest());
-        assertEquals(new Interval(20, 24, 0.4), new Trials(values, 0.4, 2, true).symmetric());
-        assertEquals(new Interval(0, 50, 0.9999), new Trials(values, 0.9999, 2, true).symmetric());
+        assertEquals(new Interval(20, 24, 0.4), new MonteCarloResult(values, 0.4, 2, true).shortest());
+        assertEquals(new Interval(20, 24, 0.4), new MonteCarloResult(values, 0.4, 2, true).symmetric());
+        assertEquals(new Interval(0, 50, 0.9999), new MonteCarloResult(values, 0.9999, 2, true).symmetric());
     }
 
     @Test
     void correlatedNormalTermsGoTogether() {
         double[][] matrix = {{1, 0.8, 0}, {0.8, 1, 0}, {0, 0, 1}};
-        Measurement difference = Measurement.of(
+        MeasurementModel difference = MeasurementModel.of(
                         x -> x[0] - x[1] + x[2],
-                        Term.of("a", 0, Spread.normal(1)),
-                        Term.of("b", 0, Spread.normal(2)),
-                        Term.of("alone", 0, Spread.rectangular(3)))
+                        Term.of("a", 0, Distribution.normal(1)),
+                        Term.of("b", 0, Distribution.normal(2)),
+                        Term.of("alone", 0, Distribution.rectangular(3)))
                 .withCorrelation(matrix);
         // 1 + 4 − 2·0.8·2 + 3 (derived)
         assertEquals(
@@ -101,11 +101,11 @@ class MonteCarloTest {
     @Test
     void threeTermsGoTogetherAsTheirMatrixSays() {
         double[][] matrix = {{1, 0.8, 0.6}, {0.8, 1, 0.5}, {0.6, 0.5, 1}};
-        Measurement sum = Measurement.of(
+        MeasurementModel sum = MeasurementModel.of(
                         x -> x[0] + x[1] - x[2],
-                        Term.of("a", 0, Spread.normal(1)),
-                        Term.of("b", 0, Spread.normal(1)),
-                        Term.of("c", 0, Spread.normal(1)))
+                        Term.of("a", 0, Distribution.normal(1)),
+                        Term.of("b", 0, Distribution.normal(1)),
+                        Term.of("c", 0, Distribution.normal(1)))
                 .withCorrelation(matrix);
         assertEquals(StrictMath.sqrt(2.4), TRIALS.withTrials(200_000).run(sum).standardUncertainty(), 0.01);
         assertEquals(StrictMath.sqrt(2.4), sum.propagate().standardUncertainty(), 1e-12);
@@ -113,8 +113,10 @@ class MonteCarloTest {
 
     @Test
     void correlatedTermsThatAreNotNormalAreRefused() {
-        Measurement sum = Measurement.of(
-                        x -> x[0] + x[1], Term.of("a", 0, Spread.normal(1)), Term.of("b", 0, Spread.rectangular(1)))
+        MeasurementModel sum = MeasurementModel.of(
+                        x -> x[0] + x[1],
+                        Term.of("a", 0, Distribution.normal(1)),
+                        Term.of("b", 0, Distribution.rectangular(1)))
                 .withCorrelation(new double[][] {{1, 0.5}, {0.5, 1}});
         Throwable refusal = assertThrows(IllegalArgumentException.class, () -> TRIALS.run(sum));
         assertEquals("correlation: expected normal terms, found b, rectangular ±1.0", refusal.getMessage());
@@ -122,21 +124,22 @@ class MonteCarloTest {
 
     @Test
     void modelThatIsNotFiniteIsNeverStable() {
-        Measurement inverse = Measurement.of(x -> 1 / Math.max(0, x[0]), Term.of("t", 1, Spread.rectangular(1.02)));
-        Trials trials = TRIALS.withTrials(50_000).run(inverse);
+        MeasurementModel inverse =
+                MeasurementModel.of(x -> 1 / Math.max(0, x[0]), Term.of("t", 1, Distribution.rectangular(1.02)));
+        MonteCarloResult trials = TRIALS.withTrials(50_000).run(inverse);
         assertFalse(trials.isStable());
         assertFalse(Double.isFinite(trials.mean()));
         assertTrue(Double.isNaN(trials.tolerance()));
         assertTrue(Double.isFinite(trials.symmetric().high()));
-        Trials.Agreement agreement = trials.compare(inverse.propagate());
+        MonteCarloResult.Agreement agreement = trials.compare(inverse.propagate());
         assertFalse(agreement.holds());
         assertTrue(agreement.toString().startsWith("not shown: the trials were not stable"), agreement.toString());
     }
 
     @Test
     void exactMeasurementIsStableAtOnce() {
-        Measurement exact = Measurement.of(x -> 5);
-        Trials trials = TRIALS.run(exact);
+        MeasurementModel exact = MeasurementModel.of(x -> 5);
+        MonteCarloResult trials = TRIALS.run(exact);
         assertEquals(20_000, trials.count());
         assertEquals(new Interval(5, 5, 0.95), trials.shortest());
         assertTrue(trials.compare(exact.propagate()).holds());
@@ -144,19 +147,19 @@ class MonteCarloTest {
 
     @Test
     void modelMayChangeTheArrayItIsGiven() {
-        Measurement careless = Measurement.of(x -> x[0]++, Term.of("x", 3, Spread.normal(0.5)));
+        MeasurementModel careless = MeasurementModel.of(x -> x[0]++, Term.of("x", 3, Distribution.normal(0.5)));
         assertEquals(0.5, TRIALS.run(careless).standardUncertainty(), 5e-3);
     }
 
     @Test
     void agreementNeedsBothEnds() {
-        assertTrue(new Trials.Agreement(0.5, 0.5, 0.5, true).holds());
-        assertFalse(new Trials.Agreement(0.6, 0.5, 0.5, true).holds());
-        assertFalse(new Trials.Agreement(0.5, 0.6, 0.5, true).holds());
-        assertFalse(new Trials.Agreement(0, 0, 0.5, false).holds());
+        assertTrue(new MonteCarloResult.Agreement(0.5, 0.5, 0.5, true).holds());
+        assertFalse(new MonteCarloResult.Agreement(0.6, 0.5, 0.5, true).holds());
+        assertFalse(new MonteCarloResult.Agreement(0.5, 0.6, 0.5, true).holds());
+        assertFalse(new MonteCarloResult.Agreement(0, 0, 0.5, false).holds());
         assertEquals(
                 "linear propagation does not hold: use the trials (ends differ by 0.60 and 0.50, tolerance 0.5)",
-                new Trials.Agreement(0.6, 0.5, 0.5, true).toString());
+                new MonteCarloResult.Agreement(0.6, 0.5, 0.5, true).toString());
     }
 
     @ParameterizedTest

@@ -38,7 +38,7 @@ class RingLinearityTest {
     }
 
     private static UncertaintyBudget endPointAlone(UncertaintyBudget budget) {
-        return budget.with(RingTerm.END_POINT, Term.of("end point", 0, Spread.rectangular(1)));
+        return budget.with(RingTerm.END_POINT, Term.of("end point", 0, Distribution.rectangular(1)));
     }
 
     private static UncertaintyBudget full(double rate, double kilograms) {
@@ -46,7 +46,7 @@ class RingLinearityTest {
                 .withMass("poured", Reading.of("18.00", FieldUnit.KILOGRAM))
                 .withDiameters("ring R1", DIAMETERS)
                 .withElapsed("watch", Reading.of("60.0", FieldUnit.SECOND))
-                .with(RingTerm.REACTION, Term.of("reaction", 0, Spread.normal(0.3)));
+                .with(RingTerm.REACTION, Term.of("reaction", 0, Distribution.normal(0.3)));
         return endPointAlone(read);
     }
 
@@ -67,7 +67,7 @@ class RingLinearityTest {
             """)
     void trialsOfTheEndPointAloneHaveTheirExactInterval(double rate, double kilograms, double seconds) {
         assertEquals(seconds, seconds(rate, kilograms), 1e-6 * seconds);
-        Measurement measurement = endPointAlone(bare(rate, kilograms)).measurement();
+        MeasurementModel measurement = endPointAlone(bare(rate, kilograms)).measurement();
         Interval trials =
                 MonteCarlo.seeded(2).withTrials(200_000).run(measurement).symmetric();
         assertEquals(seconds / (seconds + 0.95), trials.low() / rate, 2e-3 / seconds);
@@ -92,9 +92,10 @@ class RingLinearityTest {
         "36000, 18, 25"
     })
     void linearIntervalIsCloseForLongTests(double rate, double kilograms, double seconds) {
-        Measurement measurement = full(rate, kilograms).measurement();
+        MeasurementModel measurement = full(rate, kilograms).measurement();
         Uncertainty linear = measurement.propagate();
-        Trials.Agreement agreement = MonteCarlo.seeded(1).run(measurement).compare(linear);
+        MonteCarloResult.Agreement agreement =
+                MonteCarlo.seeded(1).run(measurement).compare(linear);
         assertTrue(agreement.shown());
         assertTrue(Math.max(agreement.low(), agreement.high()) < 0.2 * linear.expanded(0.95), agreement.toString());
     }
@@ -115,9 +116,9 @@ class RingLinearityTest {
             """)
     void linearPropagationDoesNotHoldForTestsOfTenSeconds(
             double rate, double kilograms, double seconds, double perMille) {
-        Measurement measurement = full(rate, kilograms).measurement();
-        Trials trials = MonteCarlo.seeded(1).run(measurement);
-        Trials.Agreement agreement = trials.compare(measurement.propagate());
+        MeasurementModel measurement = full(rate, kilograms).measurement();
+        MonteCarloResult trials = MonteCarlo.seeded(1).run(measurement);
+        MonteCarloResult.Agreement agreement = trials.compare(measurement.propagate());
         assertTrue(trials.isStable());
         assertFalse(agreement.holds());
         assertTrue(agreement.toString().startsWith("linear propagation does not hold: use the trials"));
@@ -125,12 +126,12 @@ class RingLinearityTest {
     }
 
     /** Normal terms of sizes made up for it: 5 g, 0.3 mm, 0.3 s of reaction and 0.5 s of end point. */
-    private static Measurement normal(double rate, double kilograms) {
+    private static MeasurementModel normal(double rate, double kilograms) {
         return bare(rate, kilograms)
-                .with(RingTerm.MASS_ERROR, Term.of("balance", 0, Spread.normal(0.005)))
-                .with(RingTerm.DIAMETER_READING, Term.of("diameter", 0, Spread.normal(0.3)))
-                .with(RingTerm.REACTION, Term.of("reaction", 0, Spread.normal(0.3)))
-                .with(RingTerm.END_POINT, Term.of("end point", 0, Spread.normal(0.5)))
+                .with(RingTerm.MASS_ERROR, Term.of("balance", 0, Distribution.normal(0.005)))
+                .with(RingTerm.DIAMETER_READING, Term.of("diameter", 0, Distribution.normal(0.3)))
+                .with(RingTerm.REACTION, Term.of("reaction", 0, Distribution.normal(0.3)))
+                .with(RingTerm.END_POINT, Term.of("end point", 0, Distribution.normal(0.5)))
                 .measurement();
     }
 
@@ -151,8 +152,9 @@ class RingLinearityTest {
     })
     void linearPropagationHoldsWithinTheToleranceOfClause8(double rate, double kilograms, double seconds) {
         assertEquals(seconds, seconds(rate, kilograms), 0.5);
-        Measurement measurement = normal(rate, kilograms);
-        Trials.Agreement agreement = MonteCarlo.seeded(1).run(measurement).compare(measurement.propagate());
+        MeasurementModel measurement = normal(rate, kilograms);
+        MonteCarloResult.Agreement agreement =
+                MonteCarlo.seeded(1).run(measurement).compare(measurement.propagate());
         assertTrue(agreement.holds(), agreement.toString());
         assertTrue(agreement.toString().startsWith("linear propagation holds"), agreement.toString());
     }
@@ -167,9 +169,10 @@ class RingLinearityTest {
     void libraryReportsWhereLinearPropagationDoesNotHold(
             double rate, double kilograms, double seconds, String verdict) {
         assertEquals(seconds, seconds(rate, kilograms), 0.5);
-        Measurement measurement = normal(rate, kilograms);
+        MeasurementModel measurement = normal(rate, kilograms);
         Uncertainty linear = measurement.propagate();
-        Trials.Agreement agreement = MonteCarlo.seeded(1).run(measurement).compare(linear);
+        MonteCarloResult.Agreement agreement =
+                MonteCarlo.seeded(1).run(measurement).compare(linear);
         double off = 1.96 * 1.96 * 0.583 / seconds(rate, kilograms) * linear.standardUncertainty();
         assertTrue(agreement.low() > 0.5 * off, agreement.toString());
         assertTrue(agreement.high() > 0.5 * off, agreement.toString());

@@ -23,51 +23,52 @@ class SupplementExamplesTest {
     private static final int TRIALS = 1_000_000;
     private static final double ROOT_3 = StrictMath.sqrt(3);
 
-    private static final Measurement MASS = Measurement.of(
+    private static final MeasurementModel MASS = MeasurementModel.of(
             x -> (x[0] + x[1]) * (1 + (x[2] - 1.2) * (1 / x[3] - 1 / x[4])) - 100_000,
-            Term.of("reference mass", 100_000, Spread.normal(0.050)),
-            Term.of("added mass", 1.234, Spread.normal(0.020)),
-            Term.of("density of air", 1.20, Spread.rectangular(0.10)),
-            Term.of("density of the weight", 8000, Spread.rectangular(1000)),
-            Term.of("density of the reference", 8000, Spread.rectangular(50)));
+            Term.of("reference mass", 100_000, Distribution.normal(0.050)),
+            Term.of("added mass", 1.234, Distribution.normal(0.020)),
+            Term.of("density of air", 1.20, Distribution.rectangular(0.10)),
+            Term.of("density of the weight", 8000, Distribution.rectangular(1000)),
+            Term.of("density of the reference", 8000, Distribution.rectangular(50)));
 
-    private static final Measurement GAUGE = Measurement.of(
+    private static final MeasurementModel GAUGE = MeasurementModel.of(
             x -> x[0] + x[1] + x[2] + x[3] - x[0] * (x[7] * (x[5] + x[6]) + x[4] * x[8]) - 50_000_000,
-            Term.of("standard", 50_000_623, Spread.student(25, 18)),
-            Term.of("repeats", 215, Spread.student(6, 24)),
-            Term.of("random", 0, Spread.student(4, 5)),
-            Term.of("systematic", 0, Spread.student(7, 8)),
-            Term.of("expansion", 11.5e-6, Spread.rectangular(2e-6)),
-            Term.of("temperature", -0.1, Spread.normal(0.2)),
-            Term.of("cyclic temperature", 0, Spread.arcsine(0.5)),
-            Term.of("difference in expansion", 0, Spread.curvilinearTrapezoid(1e-6, 0.1e-6)),
-            Term.of("difference in temperature", 0, Spread.curvilinearTrapezoid(0.050, 0.025)));
+            Term.of("standard", 50_000_623, Distribution.student(25, 18)),
+            Term.of("repeats", 215, Distribution.student(6, 24)),
+            Term.of("random", 0, Distribution.student(4, 5)),
+            Term.of("systematic", 0, Distribution.student(7, 8)),
+            Term.of("expansion", 11.5e-6, Distribution.rectangular(2e-6)),
+            Term.of("temperature", -0.1, Distribution.normal(0.2)),
+            Term.of("cyclic temperature", 0, Distribution.arcsine(0.5)),
+            Term.of("difference in expansion", 0, Distribution.curvilinearTrapezoid(1e-6, 0.1e-6)),
+            Term.of("difference in temperature", 0, Distribution.curvilinearTrapezoid(0.050, 0.025)));
 
-    static final Map<String, Measurement> EXAMPLES = Map.of(
-            "normal", sum(Spread.normal(1), Spread.normal(1)),
-            "rectangular", sum(Spread.rectangular(ROOT_3), Spread.rectangular(ROOT_3)),
-            "one wide", sum(Spread.rectangular(ROOT_3), Spread.rectangular(10 * ROOT_3)),
+    static final Map<String, MeasurementModel> EXAMPLES = Map.of(
+            "normal", sum(Distribution.normal(1), Distribution.normal(1)),
+            "rectangular", sum(Distribution.rectangular(ROOT_3), Distribution.rectangular(ROOT_3)),
+            "one wide", sum(Distribution.rectangular(ROOT_3), Distribution.rectangular(10 * ROOT_3)),
             "mass", MASS,
             "loss 0", loss(0),
             "loss 0, r 0.9", loss(0).withCorrelation(new double[][] {{1, 0.9}, {0.9, 1}}),
             "loss 0.050", loss(0.050),
             "gauge", GAUGE,
-            "logarithm", Measurement.of(x -> StrictMath.log(x[0]), Term.of("x", 0.6, Spread.rectangular(0.5))));
+            "logarithm",
+                    MeasurementModel.of(x -> StrictMath.log(x[0]), Term.of("x", 0.6, Distribution.rectangular(0.5))));
 
-    private static final Map<String, Trials> RUNS = new ConcurrentHashMap<>();
+    private static final Map<String, MonteCarloResult> RUNS = new ConcurrentHashMap<>();
 
-    private static Measurement sum(Spread spread, Spread last) {
+    private static MeasurementModel sum(Distribution spread, Distribution last) {
         Term[] terms = IntStream.range(0, 4)
                 .mapToObj(i -> Term.of("X" + (i + 1), 0, i < 3 ? spread : last))
                 .toArray(Term[]::new);
-        return Measurement.of(x -> x[0] + x[1] + x[2] + x[3], terms);
+        return MeasurementModel.of(x -> x[0] + x[1] + x[2] + x[3], terms);
     }
 
-    private static Measurement loss(double x1) {
-        return Measurement.of(
+    private static MeasurementModel loss(double x1) {
+        return MeasurementModel.of(
                 x -> x[0] * x[0] + x[1] * x[1],
-                Term.of("X1", x1, Spread.normal(0.005)),
-                Term.of("X2", 0, Spread.normal(0.005)));
+                Term.of("X1", x1, Distribution.normal(0.005)),
+                Term.of("X2", 0, Distribution.normal(0.005)));
     }
 
     @ParameterizedTest(name = "{0}: {1}, {2}")
@@ -88,7 +89,7 @@ class SupplementExamplesTest {
             """)
     void trialsHaveMeanAndStandardUncertainty(
             String clause, String example, String mark, double mean, double u, double within, double ofU) {
-        Trials trials = trials(example, 0.95);
+        MonteCarloResult trials = trials(example, 0.95);
         assertEquals(mean, trials.mean(), within);
         assertEquals(u, trials.standardUncertainty(), ofU);
     }
@@ -125,7 +126,7 @@ class SupplementExamplesTest {
         assertInterval(low, high, trials(example, level).shortest(), within);
     }
 
-    static Trials trials(String example, double level) {
+    static MonteCarloResult trials(String example, double level) {
         return RUNS.computeIfAbsent(
                 example + level,
                 name -> MonteCarlo.seeded(1).withLevel(level).withTrials(TRIALS).run(EXAMPLES.get(example)));
@@ -189,8 +190,8 @@ class SupplementExamplesTest {
             JCGM 101, 9.4.2 (memory)       | loss 0      | 1      | linear propagation does not hold: use the trials
             """)
     void comparisonSaysWhetherLinearPropagationHolds(String clause, String example, int digits, String verdict) {
-        Measurement measurement = EXAMPLES.get(example);
-        Trials trials = MonteCarlo.seeded(1).withDigits(digits).run(measurement);
+        MeasurementModel measurement = EXAMPLES.get(example);
+        MonteCarloResult trials = MonteCarlo.seeded(1).withDigits(digits).run(measurement);
         String text = trials.compare(measurement.propagate()).toString();
         assertEquals(verdict, text.substring(0, text.indexOf(" (")));
     }

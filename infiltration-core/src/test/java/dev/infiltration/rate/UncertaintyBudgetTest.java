@@ -45,7 +45,7 @@ class UncertaintyBudgetTest {
                 .toList();
     }
 
-    private static Term term(String name, Spread spread) {
+    private static Term term(String name, Distribution spread) {
         return Term.of(name, 0, spread);
     }
 
@@ -65,7 +65,7 @@ class UncertaintyBudgetTest {
             WATER_DENSITY    | 1           | ''   | 1
             """)
     void eachKindMovesTheRateByItsPower(RingTerm kind, int sensitivity, String unit, double relative) {
-        UncertaintyBudget budget = BARE.with(kind, term("x", Spread.normal(1)));
+        UncertaintyBudget budget = BARE.with(kind, term("x", Distribution.normal(1)));
         assertEquals(sensitivity, kind.sensitivity());
         assertEquals(unit, kind.unit());
         assertEquals(relative, budget.relativeStandardUncertainty(), 1e-15);
@@ -178,7 +178,7 @@ class UncertaintyBudgetTest {
     void labelSaysWhatThePlusMinusRestsOn() {
         assertEquals("no term stated", BARE.label());
         assertEquals("instruments only; seal and end point not included", READ.label());
-        UncertaintyBudget ends = READ.with(RingTerm.END_POINT, term("end", Spread.rectangular(1)));
+        UncertaintyBudget ends = READ.with(RingTerm.END_POINT, term("end", Distribution.rectangular(1)));
         assertEquals("instruments and end point; seal not included", ends.label());
         assertEquals(
                 "instruments and end point; seal shown apart",
@@ -188,11 +188,12 @@ class UncertaintyBudgetTest {
                 READ.withSeal(new LeakBias(0.1)).label());
         assertEquals(
                 "end point only; seal not included",
-                BARE.with(RingTerm.END_POINT, term("end", Spread.rectangular(1)))
+                BARE.with(RingTerm.END_POINT, term("end", Distribution.rectangular(1)))
                         .label());
         assertEquals(
                 "instruments, reaction and end point; seal not included",
-                ends.with(RingTerm.REACTION, term("start", Spread.normal(1))).label());
+                ends.with(RingTerm.REACTION, term("start", Distribution.normal(1)))
+                        .label());
     }
 
     @Test
@@ -242,13 +243,13 @@ class UncertaintyBudgetTest {
     void termThatIsInAlreadyIsRefused() {
         Throwable refusal = assertThrows(
                 IllegalArgumentException.class,
-                () -> READ.with(RingTerm.REACTION, term("run 1, watch", Spread.normal(1))));
+                () -> READ.with(RingTerm.REACTION, term("run 1, watch", Distribution.normal(1))));
         assertEquals("term: expected another name, found run 1, watch twice", refusal.getMessage());
     }
 
     @Test
     void termThatIsNoDeviationIsRefused() {
-        Term shifted = Term.of("shifted", 1, Spread.normal(1));
+        Term shifted = Term.of("shifted", 1, Distribution.normal(1));
         assertThrows(IllegalArgumentException.class, () -> READ.with(RingTerm.REACTION, shifted));
     }
 
@@ -283,11 +284,11 @@ class UncertaintyBudgetTest {
     /** The bare equation at amounts that are off: 18.1 kg, 301 mm, 58 s, water 1 % off. */
     @Test
     void modelIsTheEquationAtAmountsThatAreOff() {
-        UncertaintyBudget budget = BARE.with(RingTerm.MASS_READING, term("kg", Spread.normal(1)))
-                .with(RingTerm.ROUNDNESS, term("mm", Spread.normal(1)))
-                .with(RingTerm.REACTION, term("start", Spread.normal(1)))
-                .with(RingTerm.END_POINT, term("end", Spread.normal(1)))
-                .with(RingTerm.WATER_DENSITY, term("water", Spread.normal(0.01)));
+        UncertaintyBudget budget = BARE.with(RingTerm.MASS_READING, term("kg", Distribution.normal(1)))
+                .with(RingTerm.ROUNDNESS, term("mm", Distribution.normal(1)))
+                .with(RingTerm.REACTION, term("start", Distribution.normal(1)))
+                .with(RingTerm.END_POINT, term("end", Distribution.normal(1)))
+                .with(RingTerm.WATER_DENSITY, term("water", Distribution.normal(0.01)));
         ToDoubleFunction<double[]> model = budget.measurement().model();
         assertEquals(
                 1.01 * RateEquation.millimetresPerHour(18.1, 301, 58),
@@ -306,7 +307,7 @@ class UncertaintyBudgetTest {
         UncertaintyBudget budget = UncertaintyBudget.of(RATE, kilograms, millimetres, seconds)
                 .withMass("poured", Reading.of("18.00", FieldUnit.KILOGRAM))
                 .withDiameters("ring R1", millimetres("299", "302", "300"))
-                .with(RingTerm.END_POINT, term("end", Spread.triangular(end)))
+                .with(RingTerm.END_POINT, term("end", Distribution.triangular(end)))
                 .withWater("water", Water.at(5), Water.at(25));
         Uncertainty linear = budget.uncertainty();
         double relative = linear.standardUncertainty() / linear.value();
@@ -324,9 +325,10 @@ class UncertaintyBudgetTest {
             @ForAll @DoubleRange(max = 5) double width,
             @ForAll @DoubleRange(max = 5) double more) {
         double without = READ.relativeStandardUncertainty();
-        double with = READ.with(kind, term("x", Spread.rectangular(width))).relativeStandardUncertainty();
-        double wider =
-                READ.with(kind, term("x", Spread.rectangular(width + more))).relativeStandardUncertainty();
+        double with =
+                READ.with(kind, term("x", Distribution.rectangular(width))).relativeStandardUncertainty();
+        double wider = READ.with(kind, term("x", Distribution.rectangular(width + more)))
+                .relativeStandardUncertainty();
         assertTrue(without <= with && with <= wider);
     }
 
@@ -338,7 +340,7 @@ class UncertaintyBudgetTest {
 
     private static UncertaintyBudget timed(double seconds, double width) {
         return UncertaintyBudget.of(RATE, 18, 300, seconds)
-                .with(RingTerm.END_POINT, term("end", Spread.rectangular(width)));
+                .with(RingTerm.END_POINT, term("end", Distribution.rectangular(width)));
     }
 
     /** The mean of n runs alike: ring 2·u(D)/D undiminished, watch u(t)/t over √n (derived). */

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.rate;
 
-import dev.infiltration.rate.Spread.Shape;
+import dev.infiltration.rate.Distribution.Shape;
 import dev.infiltration.statistics.Interval;
 import dev.infiltration.verification.Check;
 import dev.infiltration.verification.Table;
@@ -50,7 +50,7 @@ public final class UncertaintyChecks {
     }
 
     private static Stream<Check> spreads() {
-        return Table.at(SpreadTest.class, "standardUncertaintyIsThatOfTheDistribution")
+        return Table.at(DistributionTest.class, "standardUncertaintyIsThatOfTheDistribution")
                 .map(row -> Check.within(
                         1e-14,
                         "standard uncertainty of "
@@ -58,7 +58,7 @@ public final class UncertaintyChecks {
                                 + row.text("width") + ", inexact by " + row.text("inexactness"),
                         row.text("source") + " (" + row.text("mark") + ")",
                         row.text("u"),
-                        new Spread(
+                        new Distribution(
                                         Shape.valueOf(row.text("shape")),
                                         row.number("width"),
                                         row.number("inexactness"),
@@ -214,7 +214,7 @@ public final class UncertaintyChecks {
     private static Stream<Check> trials() {
         return Table.at(SupplementExamplesTest.class, "trialsHaveMeanAndStandardUncertainty")
                 .flatMap(row -> {
-                    Trials trials = SupplementExamplesTest.trials(row.text("example"), 0.95);
+                    MonteCarloResult trials = SupplementExamplesTest.trials(row.text("example"), 0.95);
                     return Stream.of(
                             figure(row, "a million trials, mean", "mean", trials.mean()),
                             Check.within(
@@ -242,11 +242,11 @@ public final class UncertaintyChecks {
                 figure(row, what + "from", "low", interval.low()), figure(row, what + "to", "high", interval.high()));
     }
 
-    private static Trials trials(Row row) {
+    private static MonteCarloResult trials(Row row) {
         return SupplementExamplesTest.trials(row.text("example"), row.number("level"));
     }
 
-    private static Measurement example(Row row) {
+    private static MeasurementModel example(Row row) {
         return SupplementExamplesTest.EXAMPLES.get(row.text("example"));
     }
 

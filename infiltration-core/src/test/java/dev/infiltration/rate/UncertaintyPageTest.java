@@ -103,7 +103,7 @@ class UncertaintyPageTest {
                 .withMethod(Methods.unitPavement())
                 .budget("A1 run 1", RateEquation.asPublished(), ring, run)
                 .orElseThrow()
-                .with(RingTerm.END_POINT, Term.of("A1 run 1, end", 0, Spread.rectangular(2)))
+                .with(RingTerm.END_POINT, Term.of("A1 run 1, end", 0, Distribution.rectangular(2)))
                 .withSeal(new LeakBias(0.01));
         // end
         return budget;
@@ -194,12 +194,12 @@ class UncertaintyPageTest {
     }
 
     private static String trials(double rate, double kilograms) {
-        Measurement measurement = read(rate, kilograms)
-                .with(RingTerm.REACTION, Term.of("reaction", 0, Spread.normal(0.3)))
-                .with(RingTerm.END_POINT, Term.of("end", 0, Spread.rectangular(1)))
+        MeasurementModel measurement = read(rate, kilograms)
+                .with(RingTerm.REACTION, Term.of("reaction", 0, Distribution.normal(0.3)))
+                .with(RingTerm.END_POINT, Term.of("end", 0, Distribution.rectangular(1)))
                 .measurement();
         Uncertainty linear = measurement.propagate();
-        Trials trials = MonteCarlo.seeded(1).run(measurement);
+        MonteCarloResult trials = MonteCarlo.seeded(1).run(measurement);
         return String.format(
                 Locale.ROOT,
                 "| %.0f | %.2f | %.1f | %.2f | %.2f | %.4f | %s | %s |\n",

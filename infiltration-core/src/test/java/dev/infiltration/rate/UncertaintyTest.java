@@ -22,11 +22,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 class UncertaintyTest {
 
     private static Uncertainty result(double value, Term... terms) {
-        return Measurement.of(x -> value + Arrays.stream(x).sum(), terms).propagate();
+        return MeasurementModel.of(x -> value + Arrays.stream(x).sum(), terms).propagate();
     }
 
     private static Term term(String name, double u) {
-        return Term.of(name, 0, Spread.normal(u));
+        return Term.of(name, 0, Distribution.normal(u));
     }
 
     /** u² = (0.8/1)² for the shared ring and (0.6)²/2 for what is independent (derived). */
@@ -81,7 +81,7 @@ class UncertaintyTest {
     }
 
     private static Uncertainty tied(String one, String other, double r) {
-        return Measurement.of(x -> x[0] + x[1], term(one, 1), term(other, 1))
+        return MeasurementModel.of(x -> x[0] + x[1], term(one, 1), term(other, 1))
                 .withCorrelation(new double[][] {{1, r}, {r, 1}})
                 .propagate();
     }
@@ -103,7 +103,7 @@ class UncertaintyTest {
 
     @Test
     void meanOfSecondOrderResultsIsRefused() {
-        Uncertainty square = Measurement.of(x -> x[0] * x[0], term("x", 1))
+        Uncertainty square = MeasurementModel.of(x -> x[0] * x[0], term("x", 1))
                 .withSecondOrderTerms()
                 .propagate();
         Throwable refusal = assertThrows(IllegalArgumentException.class, () -> Uncertainty.mean(List.of(square)));
@@ -120,23 +120,23 @@ class UncertaintyTest {
 
     @Test
     void degreesOfFreedomBelowOneAreLeftAsTheyAre() {
-        Uncertainty poor = result(5, Term.of("x", 0, Spread.student(1, 0.5)));
+        Uncertainty poor = result(5, Term.of("x", 0, Distribution.student(1, 0.5)));
         assertEquals(Uncertainty.coverageFactor(0.95, 0.5), poor.coverageFactor(0.95));
     }
 
     @Test
     void degreesOfFreedomAreCutToAWholeNumber() {
-        Uncertainty poor = result(5, Term.of("x", 0, Spread.student(1, 1.5)));
+        Uncertainty poor = result(5, Term.of("x", 0, Distribution.student(1, 1.5)));
         assertEquals(Uncertainty.coverageFactor(0.95, 1), poor.coverageFactor(0.95));
         assertEquals(new Interval(5 - poor.expanded(0.95), 5 + poor.expanded(0.95), 0.95), poor.interval(0.95));
     }
 
     @Test
     void correlatedTermsCountAsOneWithTheFewestDegreesOfFreedom() {
-        Term few = Term.of("few", 0, Spread.student(1, 3));
-        Term many = Term.of("many", 0, Spread.student(1, 30));
-        Term alone = Term.of("alone", 0, Spread.normal(2));
-        Uncertainty result = Measurement.of(x -> x[0] + x[1] + x[2], few, alone, many)
+        Term few = Term.of("few", 0, Distribution.student(1, 3));
+        Term many = Term.of("many", 0, Distribution.student(1, 30));
+        Term alone = Term.of("alone", 0, Distribution.normal(2));
+        Uncertainty result = MeasurementModel.of(x -> x[0] + x[1] + x[2], few, alone, many)
                 .withCorrelation(new double[][] {{1, 0, 0.5}, {0, 1, 0}, {0.5, 0, 1}})
                 .propagate();
         // (3 + 4)² / (3²/3) (derived)
@@ -162,7 +162,7 @@ class UncertaintyTest {
     @Test
     void tableHasALineForEachTerm() {
         Basis basis = Basis.clause("JCGM 100:2008", "H.1", Basis.Trust.SECONDARY);
-        Uncertainty result = result(10, new Term("ring R1", 0, Spread.normal(8), basis), term("run 1", 6));
+        Uncertainty result = result(10, new Term("ring R1", 0, Distribution.normal(8), basis), term("run 1", 6));
         String table = result.table().replaceAll(" +", " ");
         assertEquals("""
                 ring R1 normal u = 8.0 8.0 64.0 % JCGM 100:2008, H.1 (secondary)

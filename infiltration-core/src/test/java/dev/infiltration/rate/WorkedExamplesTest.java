@@ -11,20 +11,20 @@ import org.junit.jupiter.params.provider.CsvSource;
 class WorkedExamplesTest {
 
     /** NIST TN 1900, E13: thermal expansion coefficient from two lengths and two temperatures. */
-    static final Uncertainty EXPANSION = Measurement.of(
+    static final Uncertainty EXPANSION = MeasurementModel.of(
                     x -> (x[2] - x[0]) / (x[0] * (x[3] - x[1])),
-                    Term.of("length at the start", 1.4999, Spread.normal(0.0001)),
-                    Term.of("temperature at the start", 288.15, Spread.normal(0.02)),
-                    Term.of("length at the end", 1.5021, Spread.normal(0.0002)),
-                    Term.of("temperature at the end", 373.10, Spread.normal(0.05)))
+                    Term.of("length at the start", 1.4999, Distribution.normal(0.0001)),
+                    Term.of("temperature at the start", 288.15, Distribution.normal(0.02)),
+                    Term.of("length at the end", 1.5021, Distribution.normal(0.0002)),
+                    Term.of("temperature at the end", 373.10, Distribution.normal(0.05)))
             .propagate();
 
     /** Three inputs with finite degrees of freedom (an example of suncal's tests, seen). */
-    private static final Uncertainty QUOTIENT = Measurement.of(
+    private static final Uncertainty QUOTIENT = MeasurementModel.of(
                     x -> x[0] / x[1] * x[2],
-                    Term.of("X1", 0.1820, Spread.student(0.00093, 9)),
-                    Term.of("X2", 0.1823, Spread.student(0.00058, 19)),
-                    Term.of("Y", 0.6978, Spread.student(0.0026, 19)))
+                    Term.of("X1", 0.1820, Distribution.student(0.00093, 9)),
+                    Term.of("X2", 0.1823, Distribution.student(0.00058, 19)),
+                    Term.of("Y", 0.6978, Distribution.student(0.0026, 19)))
             .propagate();
 
     @ParameterizedTest(name = "{0}, {1}")

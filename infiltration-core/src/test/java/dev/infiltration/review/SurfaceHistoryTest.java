@@ -16,8 +16,8 @@ import dev.infiltration.summary.Criterion;
 import dev.infiltration.summary.Criterion.Form;
 import dev.infiltration.summary.Criterion.Relation;
 import dev.infiltration.summary.Specification;
-import dev.infiltration.trend.Crossing;
-import dev.infiltration.trend.Stretch;
+import dev.infiltration.trend.LimitDate;
+import dev.infiltration.trend.TrendPeriod;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import java.time.LocalDate;
@@ -104,13 +104,13 @@ class SurfaceHistoryTest {
         assertEquals(Math.sqrt(8000.0 * 6000), first(history, Figure.GEOMETRIC_MEAN), 0.1);
         assertEquals(7000, first(history, Figure.MEDIAN), 0.1);
         assertEquals(6000, first(history, Figure.MINIMUM), 0.1);
-        Stretch location = history.trend("A1").stretches().get(0);
+        TrendPeriod location = history.trend("A1").stretches().get(0);
         assertEquals(
                 8000, location.points().get(0).outcome().rate().orElseThrow().millimetresPerHour(), 0.1);
     }
 
     private static double first(SurfaceHistory history, Figure figure) {
-        Stretch stretch = history.trend(figure).stretches().get(0);
+        TrendPeriod stretch = history.trend(figure).stretches().get(0);
         return stretch.points().get(0).outcome().rate().orElseThrow().millimetresPerHour();
     }
 
@@ -175,14 +175,14 @@ class SurfaceHistoryTest {
                 "pervious-concrete",
                 "invented");
         assertEquals(List.of("refused: the limit belongs to pervious-concrete"), why(history, other));
-        assertFalse(history.reached(other.forOtherMethods("a trial")).crossing() instanceof Crossing.NotGiven);
+        assertFalse(history.reached(other.forOtherMethods("a trial")).crossing() instanceof LimitDate.NotGiven);
         Criterion ceiling = Criterion.of(
                 Form.MEAN, Relation.AT_MOST, Reading.of("1000", FieldUnit.MILLIMETRE_PER_HOUR), "C1781", "invented");
         assertEquals(List.of("the limit is one from above"), why(history, ceiling));
     }
 
     private static List<String> why(SurfaceHistory history, Criterion criterion) {
-        return history.reached(criterion).crossing() instanceof Crossing.NotGiven none ? none.says() : List.of();
+        return history.reached(criterion).crossing() instanceof LimitDate.NotGiven none ? none.says() : List.of();
     }
 
     @Test
@@ -208,7 +208,7 @@ class SurfaceHistoryTest {
     @Test
     void maintenanceWithoutADayLeavesNoDateOfALimit() {
         Criterion limit = atLeast(Form.MEAN, "2000");
-        assertTrue(FALLING.history().reached(limit).crossing() instanceof Crossing.Expected);
+        assertTrue(FALLING.history().reached(limit).crossing() instanceof LimitDate.Expected);
         Years undated = new Years(FALLING.locations(), FALLING.visits(), List.of(Maintenance.of("M9", "HQ-A")));
         assertEquals(
                 List.of("no day is recorded of the maintenance M9: the rate may have started anew"),

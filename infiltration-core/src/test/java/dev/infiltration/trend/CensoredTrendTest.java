@@ -37,8 +37,9 @@ class CensoredTrendTest {
     @Test
     void withoutBoundsIsTheOrdinaryTrend() {
         CensoredTrend trend = CensoredTrend.of(measured());
-        Crossing.Expected expected = (Crossing.Expected) Stretch.of(measured()).crossing(LIMIT, 0.95);
-        Crossing.Expected got = (Crossing.Expected) trend.limitDate(LIMIT, 0.95);
+        LimitDate.Expected expected =
+                (LimitDate.Expected) TrendPeriod.of(measured()).crossing(LIMIT, 0.95);
+        LimitDate.Expected got = (LimitDate.Expected) trend.limitDate(LIMIT, 0.95);
         assertEquals(expected.expected(), got.expected());
         assertEquals(expected.earliest(), got.earliest());
         assertEquals(expected.latest(), got.latest());
@@ -76,7 +77,7 @@ class CensoredTrendTest {
                 DatedRate.of(START.plusYears(1), new InfiltrationRate(130)),
                 DatedRate.of(START.plusYears(2), new InfiltrationRate(150)));
         assertEquals(
-                new Crossing.NotGiven(List.of("the fitted line does not fall to the limit")),
+                new LimitDate.NotGiven(List.of("the fitted line does not fall to the limit")),
                 CensoredTrend.of(rising).limitDate(LIMIT, 0.95));
     }
 }

@@ -49,7 +49,7 @@ class LogTrendTest {
         LogTrend trend = LogTrend.of(new double[] {0, 10}, new double[] {2540, 0.18 * 2540});
         assertEquals(-0.171, trend.factorAYear(0.95).orElseThrow().log(), 5e-4);
         assertTrue(trend.factorAYear(0.95).orElseThrow().interval().isEmpty());
-        assertEquals(13.4, trend.crossing(Curve.STEADY, 254).orElseThrow(), 0.05);
+        assertEquals(13.4, trend.crossing(TrendModel.STEADY, 254).orElseThrow(), 0.05);
         assertTrue(trend.crossing(254, 0.95).isEmpty());
     }
 
@@ -67,11 +67,11 @@ class LogTrendTest {
     void aCurveThatFitsBetterIsFound() {
         DoubleUnaryOperator scatter = year -> Math.exp(0.01 * Math.sin(7 * year));
         assertEquals(
-                Optional.of(Curve.LEVELS_OFF),
+                Optional.of(TrendModel.LEVELS_OFF),
                 along(year -> 900 * Math.exp(-Math.sqrt(year)) * scatter.applyAsDouble(year))
                         .rival());
         assertEquals(
-                Optional.of(Curve.GIVES_WAY),
+                Optional.of(TrendModel.GIVES_WAY),
                 along(year -> 900 * Math.exp(-0.1 * year * year) * scatter.applyAsDouble(year))
                         .rival());
         assertEquals(
@@ -83,11 +83,13 @@ class LogTrendTest {
     @Test
     void rivalsReachALimitWhereTheirCurveDoes() {
         LogTrend levelling = along(year -> 900 * Math.exp(-Math.sqrt(year)));
-        assertEquals(9, levelling.crossing(Curve.LEVELS_OFF, 900 * Math.exp(-3)).orElseThrow(), 1e-9);
+        assertEquals(
+                9, levelling.crossing(TrendModel.LEVELS_OFF, 900 * Math.exp(-3)).orElseThrow(), 1e-9);
         LogTrend late = LogTrend.of(
                 new double[] {2010, 2011, 2012}, new double[] {900, 900 * Math.exp(-1), 900 * Math.exp(-4)});
-        assertEquals(2013, late.crossing(Curve.GIVES_WAY, 900 * Math.exp(-9)).orElseThrow(), 1e-9);
-        assertTrue(late.crossing(Curve.GIVES_WAY, 5000).isEmpty());
+        assertEquals(
+                2013, late.crossing(TrendModel.GIVES_WAY, 900 * Math.exp(-9)).orElseThrow(), 1e-9);
+        assertTrue(late.crossing(TrendModel.GIVES_WAY, 5000).isEmpty());
     }
 
     @Test

@@ -31,7 +31,7 @@ final class Validators {
         Configuration<?> configuration = configuration();
         return configuration
                 .constraintValidatorFactory(
-                        OwnChecker.of(checker, configuration.getDefaultConstraintValidatorFactory()))
+                        CheckerValidatorFactory.of(checker, configuration.getDefaultConstraintValidatorFactory()))
                 .buildValidatorFactory()
                 .getValidator();
     }

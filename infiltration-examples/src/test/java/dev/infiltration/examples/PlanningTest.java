@@ -16,11 +16,11 @@ import dev.infiltration.field.Surface;
 import dev.infiltration.method.Methods;
 import dev.infiltration.plan.DryWindow;
 import dev.infiltration.plan.ExpectedRate;
-import dev.infiltration.plan.LocationDraw;
-import dev.infiltration.plan.LocationDraw.Zone;
-import dev.infiltration.plan.Outline;
+import dev.infiltration.plan.LocationSample;
+import dev.infiltration.plan.LocationSample.Zone;
 import dev.infiltration.plan.RainRecord;
 import dev.infiltration.plan.RingPlacement;
+import dev.infiltration.plan.SurfaceOutline;
 import dev.infiltration.plan.VisitPlan;
 import dev.infiltration.review.NextVisit;
 import dev.infiltration.review.Review;
@@ -44,14 +44,14 @@ class PlanningTest {
 
     private static List<String> snippet(
             Surface surface,
-            Outline edge,
-            Outline interior,
+            SurfaceOutline edge,
+            SurfaceOutline interior,
             ExpectedRate expected,
             RainRecord gauge,
             RainRecord forecast,
             Instant now) {
         // begin
-        LocationDraw draw = LocationDraw.of(List.of(new Zone("run-on edge", edge), new Zone("interior", interior)))
+        LocationSample draw = LocationSample.of(List.of(new Zone("run-on edge", edge), new Zone("interior", interior)))
                 .withRing(Reading.of("300", FieldUnit.MILLIMETRE))
                 .withClearDistance(Reading.of("1", FieldUnit.METRE));
         VisitPlan plan = VisitPlan.of(Methods.unitPavement(), surface, expected)
@@ -78,8 +78,8 @@ class PlanningTest {
         RainRecord forecast = RainRecord.hourly(now, Collections.nCopies(48, Reading.of("0", FieldUnit.MILLIMETRE)));
         List<String> plan = snippet(
                 Surface.of("HQ-A").withArea(Reading.of("1841", FieldUnit.SQUARE_METRE)),
-                Outline.of(FieldUnit.METRE, 0, 0, 50, 0, 50, 4, 0, 4),
-                Outline.of(FieldUnit.METRE, 0, 4, 50, 4, 50, 37, 0, 37),
+                SurfaceOutline.of(FieldUnit.METRE, 0, 0, 50, 0, 50, 4, 0, 4),
+                SurfaceOutline.of(FieldUnit.METRE, 0, 4, 50, 4, 50, 37, 0, 37),
                 ExpectedRate.of(new InfiltrationRate(2540)),
                 gauge,
                 forecast,

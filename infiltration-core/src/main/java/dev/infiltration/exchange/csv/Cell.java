@@ -30,7 +30,7 @@ record Cell(
         return "#cell=" + row + "," + column;
     }
 
-    Level level() {
+    RowRecord level() {
         return header.field().level();
     }
 

@@ -7,9 +7,9 @@ import dev.infiltration.exchange.TableMapping;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.CrewMember;
 import dev.infiltration.field.Event;
+import dev.infiltration.field.JsonName;
 import dev.infiltration.field.Photo;
 import dev.infiltration.field.WaterReading;
-import dev.infiltration.field.Word;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import java.lang.reflect.ParameterizedType;
@@ -54,14 +54,14 @@ final class Cells {
                             (text, place) -> place.numbers().parse(text))),
             Map.entry(
                     LocalDate.class,
-                    plain("date", "a date such as 2026-06-03, or as the mapping has it", Moments::date)),
-            Map.entry(ZoneId.class, plain("string", "a time zone such as America/Chicago", Moments::zone)),
+                    plain("date", "a date such as 2026-06-03, or as the mapping has it", DateCells::date)),
+            Map.entry(ZoneId.class, plain("string", "a time zone such as America/Chicago", DateCells::zone)),
             Map.entry(
                     ClockTime.class,
                     plain(
                             "string",
                             "a time such as 2026-06-03T09:10:00 or, with a date in its row, 9:10:00",
-                            Moments::time)),
+                            DateCells::time)),
             Map.entry(CrewMember.class, plain("string", "initials", Entries::crew, Entries::text)),
             Map.entry(
                     Event.class,
@@ -137,14 +137,14 @@ final class Cells {
 
     private static Cell words(Object[] constants) {
         Map<String, Object> words =
-                Arrays.stream(constants).collect(Collectors.toMap(word -> ((Word) word).word(), word -> word));
+                Arrays.stream(constants).collect(Collectors.toMap(word -> ((JsonName) word).word(), word -> word));
         String expected = "one of "
-                + Arrays.stream(constants).map(word -> ((Word) word).word()).collect(Collectors.joining(", "));
+                + Arrays.stream(constants).map(word -> ((JsonName) word).word()).collect(Collectors.joining(", "));
         return new Plain(
                 "string",
                 expected,
                 (text, place) -> words.get(text.toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "-")),
-                word -> ((Word) word).word());
+                word -> ((JsonName) word).word());
     }
 
     private static Cell plain(String datatype, String expected, BiFunction<String, At, @Nullable Object> parse) {

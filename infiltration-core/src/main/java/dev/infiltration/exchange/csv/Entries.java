@@ -39,7 +39,7 @@ final class Entries {
         Noted noted = Noted.of(text, 0);
         String[] kindAndTime = noted.text().split(" ", 2);
         @Nullable Object kind = KIND.parse(kindAndTime[0], place);
-        @Nullable ClockTime at = kindAndTime.length == 1 ? null : Moments.time(kindAndTime[1].strip(), place);
+        @Nullable ClockTime at = kindAndTime.length == 1 ? null : DateCells.time(kindAndTime[1].strip(), place);
         boolean isReadable = kind != null && (at != null || kindAndTime.length == 1);
         return isReadable ? new Event(at, (Event.Kind) kind, noted.note(), Map.of()) : null;
     }

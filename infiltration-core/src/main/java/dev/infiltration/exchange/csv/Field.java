@@ -14,9 +14,9 @@ import java.util.List;
  * @param cell      how its cells are read and written
  * @param spellings what else the trade calls it
  */
-record Field(String name, Level level, String path, Cells.Cell cell, List<String> spellings) {
+record Field(String name, RowRecord level, String path, Cells.Cell cell, List<String> spellings) {
 
-    static Field of(String name, Level level, String path, String... spellings) {
+    static Field of(String name, RowRecord level, String path, String... spellings) {
         return new Field(name, level, path, Cells.of(Paths.type(level.type(), path)), List.of(spellings));
     }
 

@@ -3,13 +3,13 @@
 
 package dev.infiltration.exchange.csv;
 
-import static dev.infiltration.exchange.csv.Level.LOCATION;
-import static dev.infiltration.exchange.csv.Level.RING;
-import static dev.infiltration.exchange.csv.Level.RUN;
-import static dev.infiltration.exchange.csv.Level.SITE;
-import static dev.infiltration.exchange.csv.Level.SURFACE;
-import static dev.infiltration.exchange.csv.Level.TEST;
-import static dev.infiltration.exchange.csv.Level.VISIT;
+import static dev.infiltration.exchange.csv.RowRecord.LOCATION;
+import static dev.infiltration.exchange.csv.RowRecord.RING;
+import static dev.infiltration.exchange.csv.RowRecord.RUN;
+import static dev.infiltration.exchange.csv.RowRecord.SITE;
+import static dev.infiltration.exchange.csv.RowRecord.SURFACE;
+import static dev.infiltration.exchange.csv.RowRecord.TEST;
+import static dev.infiltration.exchange.csv.RowRecord.VISIT;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -118,7 +118,7 @@ final class Fields {
 
     private Fields() {}
 
-    private static List<Field> pouring(String prefix, Level level, String path) {
+    private static List<Field> pouring(String prefix, RowRecord level, String path) {
         return List.of(
                 Field.of(prefix + "start", level, path + "start", spelled(prefix, "start time", "time of start")),
                 Field.of(prefix + "delay", level, path + "delay"),

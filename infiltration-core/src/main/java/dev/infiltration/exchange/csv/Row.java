@@ -15,7 +15,7 @@ final class Row {
     private final int number;
     private final Constants constants;
     private final List<Cell> cells = new ArrayList<>();
-    private final Set<Level> levels = EnumSet.noneOf(Level.class);
+    private final Set<RowRecord> levels = EnumSet.noneOf(RowRecord.class);
 
     /**
      * Starts a row without cells.
@@ -41,7 +41,7 @@ final class Row {
         levels.add(cell.level());
     }
 
-    boolean has(Level level) {
+    boolean has(RowRecord level) {
         return levels.contains(level);
     }
 
@@ -72,22 +72,23 @@ final class Row {
     }
 
     boolean hasPlace() {
-        return has(Level.SITE) || hasSurface();
+        return has(RowRecord.SITE) || hasSurface();
     }
 
     boolean hasSurface() {
-        return has(Level.SURFACE)
-                || has(Level.LOCATION)
+        return has(RowRecord.SURFACE)
+                || has(RowRecord.LOCATION)
                 || (hasVisit() && !id(Fields.SURFACE_ID).isEmpty())
                 || (hasTest() && !id(Fields.LOCATION_ID).isEmpty());
     }
 
     boolean hasVisit() {
-        return has(Level.VISIT) || has(Level.TEST) || has(Level.RUN);
+        return has(RowRecord.VISIT) || has(RowRecord.TEST) || has(RowRecord.RUN);
     }
 
     boolean hasTest() {
-        return hasVisit() && (has(Level.TEST) || has(Level.RUN) || has(Level.LOCATION) || has(Level.RING));
+        return hasVisit()
+                && (has(RowRecord.TEST) || has(RowRecord.RUN) || has(RowRecord.LOCATION) || has(RowRecord.RING));
     }
 
     /** {@return what tells the row's visit from others}: its id, or its surface and date where it has none */

@@ -30,7 +30,7 @@ final class RowReader {
         this.columns = head.columns();
         this.problems = problems;
         this.numbers = new Numbers(separator);
-        this.order = Moments.order(mapping);
+        this.order = DateCells.order(mapping);
         mapping.constants().forEach(this::addConstant);
     }
 
@@ -78,7 +78,7 @@ final class RowReader {
         for (int at = 0; at < Math.min(texts.length, columns.size()); at++) {
             @Nullable Column column = columns.get(at);
             if (column != null && column.field().equals(Fields.DATE) && texts[at] != null) {
-                return Moments.date(texts[at].strip(), new Cells.At(null, numbers, order, null));
+                return DateCells.date(texts[at].strip(), new Cells.At(null, numbers, order, null));
             }
         }
         @Nullable Cell constant = constants.of(Fields.DATE);
@@ -96,7 +96,7 @@ final class RowReader {
 
     /** The day of a rain is not that of the visit. */
     private static boolean dated(Column column) {
-        return column.field().level() != Level.VISIT;
+        return column.field().level() != RowRecord.VISIT;
     }
 
     private String expected(Cells.Cell kind) {

@@ -16,7 +16,7 @@ final class TableBook {
 
     private final Constants constants;
     private final List<Problem> problems;
-    private final Draft book = new Draft(FieldBook.class);
+    private final RecordDraft book = new RecordDraft(FieldBook.class);
     private final Map<String, String> siteOfSurface = new HashMap<>();
     private final Map<Object, Map<List<String>, TestRows>> tests = new HashMap<>();
 
@@ -34,10 +34,10 @@ final class TableBook {
     /** A test and the number of the last run that a row told of. */
     private static final class TestRows {
 
-        private final Draft test;
+        private final RecordDraft test;
         private int lastRun;
 
-        TestRows(Draft test) {
+        TestRows(RecordDraft test) {
             this.test = test;
         }
     }
@@ -47,26 +47,28 @@ final class TableBook {
     }
 
     void add(Row row) {
-        Map<Level, Draft> records = records(row);
+        Map<RowRecord, RecordDraft> records = records(row);
         row.cells().forEach(cell -> put(cell, records));
         constants.cells().stream()
                 .filter(constant -> !constant.header().field().equals(Fields.RUN_NUMBER))
                 .forEach(constant -> putConstant(constant, records));
     }
 
-    private void putConstant(Cell constant, Map<Level, Draft> records) {
-        @Nullable Draft record = records.get(constant.level());
+    private void putConstant(Cell constant, Map<RowRecord, RecordDraft> records) {
+        @Nullable RecordDraft record = records.get(constant.level());
         if (record != null && constant.value() != null) {
             record.put(constant.header().path(), constant.value());
-        } else if (constant.level() != Level.RUN && records.containsKey(Level.TEST) && constants.isNews(constant)) {
+        } else if (constant.level() != RowRecord.RUN
+                && records.containsKey(RowRecord.TEST)
+                && constants.isNews(constant)) {
             String name = constant.header().header();
             String expected = "the id of its " + constant.level().entry() + " too";
             problems.add(Constants.problem(name, constant.text(), expected));
         }
     }
 
-    private void put(Cell cell, Map<Level, Draft> records) {
-        @Nullable Draft record = records.get(cell.level());
+    private void put(Cell cell, Map<RowRecord, RecordDraft> records) {
+        @Nullable RecordDraft record = records.get(cell.level());
         if (cell.header().field().equals(Fields.RUN_NUMBER) && cell.value() != null) {
             return;
         }
@@ -86,7 +88,7 @@ final class TableBook {
     }
 
     /** A note stays with its run: from the second run on the number stands before it; the same note is kept once. */
-    private static void putNote(Cell cell, Draft test) {
+    private static void putNote(Cell cell, RecordDraft test) {
         List<String> path = cell.header().path();
         int run = test.size("runs");
         String note = run > 1 ? "run " + run + ": " + cell.value() : String.valueOf(cell.value());
@@ -98,18 +100,18 @@ final class TableBook {
         }
     }
 
-    private static String earlier(Level level, Object kept) {
+    private static String earlier(RowRecord level, Object kept) {
         return "what stands for this " + level.entry() + " before it: " + kept;
     }
 
-    private Map<Level, Draft> records(Row row) {
-        Map<Level, Draft> records = new EnumMap<>(Level.class);
+    private Map<RowRecord, RecordDraft> records(Row row) {
+        Map<RowRecord, RecordDraft> records = new EnumMap<>(RowRecord.class);
         if (row.hasPlace()) {
             placeRecords(row, records);
         }
         String ring = row.id(Fields.RING_ID);
-        if (!ring.isEmpty() && (row.has(Level.RING) || row.hasTest())) {
-            records.put(Level.RING, book.entry("rings", ring, Level.RING.type()));
+        if (!ring.isEmpty() && (row.has(RowRecord.RING) || row.hasTest())) {
+            records.put(RowRecord.RING, book.entry("rings", ring, RowRecord.RING.type()));
         }
         if (row.hasVisit()) {
             visitRecords(row, records);
@@ -117,58 +119,58 @@ final class TableBook {
         return records;
     }
 
-    private void placeRecords(Row row, Map<Level, Draft> records) {
+    private void placeRecords(Row row, Map<RowRecord, RecordDraft> records) {
         String surfaceId = row.id(Fields.SURFACE_ID);
         String said = row.id(Fields.SITE_ID);
         String siteId = row.own(Fields.SITE_ID) != null ? said : siteOfSurface.getOrDefault(surfaceId, said);
-        Draft site = book.entry("sites", siteId, Level.SITE.type());
+        RecordDraft site = book.entry("sites", siteId, RowRecord.SITE.type());
         if (!siteId.isEmpty()) {
             site.put(List.of("id"), siteId);
         }
-        records.put(Level.SITE, site);
+        records.put(RowRecord.SITE, site);
         if (row.hasSurface()) {
             siteOfSurface.putIfAbsent(surfaceId, siteId);
-            Draft surface = site.entry("surfaces", surfaceId, Level.SURFACE.type());
-            records.put(Level.SURFACE, surface);
+            RecordDraft surface = site.entry("surfaces", surfaceId, RowRecord.SURFACE.type());
+            records.put(RowRecord.SURFACE, surface);
             String location = row.id(Fields.LOCATION_ID);
-            if (!location.isEmpty() && (row.has(Level.LOCATION) || row.hasTest())) {
-                records.put(Level.LOCATION, surface.entry("locations", location, Level.LOCATION.type()));
+            if (!location.isEmpty() && (row.has(RowRecord.LOCATION) || row.hasTest())) {
+                records.put(RowRecord.LOCATION, surface.entry("locations", location, RowRecord.LOCATION.type()));
             }
         }
     }
 
-    private void visitRecords(Row row, Map<Level, Draft> records) {
-        Draft visit = book.entry("visits", row.visit(), Level.VISIT.type());
-        records.put(Level.VISIT, visit);
+    private void visitRecords(Row row, Map<RowRecord, RecordDraft> records) {
+        RecordDraft visit = book.entry("visits", row.visit(), RowRecord.VISIT.type());
+        records.put(RowRecord.VISIT, visit);
         if (row.hasTest()) {
             testRecords(row, visit, records);
         }
-        refer(Level.VISIT, Fields.SURFACE_ID, row, records);
+        refer(RowRecord.VISIT, Fields.SURFACE_ID, row, records);
     }
 
-    private void testRecords(Row row, Draft visit, Map<Level, Draft> records) {
+    private void testRecords(Row row, RecordDraft visit, Map<RowRecord, RecordDraft> records) {
         TestRows rows = testRows(row, visit);
-        records.put(Level.TEST, rows.test);
-        refer(Level.TEST, Fields.LOCATION_ID, row, records);
-        refer(Level.TEST, Fields.RING_ID, row, records);
-        if (row.has(Level.RUN)) {
+        records.put(RowRecord.TEST, rows.test);
+        refer(RowRecord.TEST, Fields.LOCATION_ID, row, records);
+        refer(RowRecord.TEST, Fields.RING_ID, row, records);
+        if (row.has(RowRecord.RUN)) {
             rows.lastRun = number(row, rows);
             int next = rows.test.size("runs");
-            records.put(Level.RUN, rows.test.entry("runs", next, Level.RUN.type()));
+            records.put(RowRecord.RUN, rows.test.entry("runs", next, RowRecord.RUN.type()));
         }
     }
 
     /** Has a visit name its surface, or a test its location or ring; a test that the row places elsewhere is left out. */
-    private void refer(Level from, Field to, Row row, Map<Level, Draft> records) {
+    private void refer(RowRecord from, Field to, Row row, Map<RowRecord, RecordDraft> records) {
         String id = row.id(to);
-        @Nullable Draft record = records.get(from);
+        @Nullable RecordDraft record = records.get(from);
         if (id.isEmpty() || record == null) {
             return;
         }
         Object kept = record.put(List.of(to.name()), id);
         @Nullable Cell own = row.own(to);
         if (own != null && !kept.equals(id)) {
-            @Nullable Draft test = records.get(Level.TEST);
+            @Nullable RecordDraft test = records.get(RowRecord.TEST);
             if (test != null) {
                 test.leaveOut();
             }
@@ -181,13 +183,13 @@ final class TableBook {
     }
 
     /** A run goes on with the latest test of its name or location; one whose number is not the next starts another. */
-    private TestRows testRows(Row row, Draft visit) {
+    private TestRows testRows(Row row, RecordDraft visit) {
         Map<List<String>, TestRows> ofVisit = tests.computeIfAbsent(row.visit(), made -> new HashMap<>());
         @Nullable TestRows latest = ofVisit.get(row.test());
-        if (latest != null && row.has(Level.RUN) && latest.lastRun > 0 && number(row, latest) > latest.lastRun) {
+        if (latest != null && row.has(RowRecord.RUN) && latest.lastRun > 0 && number(row, latest) > latest.lastRun) {
             return latest;
         }
-        Draft test = visit.entry("tests", visit.size("tests"), Level.TEST.type());
+        RecordDraft test = visit.entry("tests", visit.size("tests"), RowRecord.TEST.type());
         TestRows rows = new TestRows(test);
         ofVisit.put(row.test(), rows);
         return rows;

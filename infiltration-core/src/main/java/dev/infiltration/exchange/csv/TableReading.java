@@ -4,7 +4,7 @@
 package dev.infiltration.exchange.csv;
 
 import dev.infiltration.exchange.TableMapping;
-import dev.infiltration.field.Gaps;
+import dev.infiltration.field.IndexMap;
 import dev.infiltration.field.Problem;
 import dev.infiltration.field.ReadBook;
 import java.io.IOException;
@@ -117,7 +117,7 @@ final class TableReading {
 
     private ReadBook part() {
         problems.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
-        ReadBook part = new ReadBook(reader == null ? null : book.toBook(), problems, Gaps.none(), List.of());
+        ReadBook part = new ReadBook(reader == null ? null : book.toBook(), problems, IndexMap.none(), List.of());
         problems.clear();
         return part;
     }

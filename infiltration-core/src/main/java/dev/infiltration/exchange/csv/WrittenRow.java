@@ -55,10 +55,10 @@ record WrittenRow(
 
     /** A prewetting, and all else that comes once a test, stands beside its first run alone. */
     private boolean isTold(Field field) {
-        return field.level() == Level.TEST && number > 1;
+        return field.level() == RowRecord.TEST && number > 1;
     }
 
-    private @Nullable Object record(Level level) {
+    private @Nullable Object record(RowRecord level) {
         return switch (level) {
             case SITE -> site;
             case SURFACE -> surface;

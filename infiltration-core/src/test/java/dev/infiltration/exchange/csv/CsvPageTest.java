@@ -117,7 +117,7 @@ class CsvPageTest {
         String spellings =
                 field.spellings().stream().map(text -> "`" + text + "`").collect(Collectors.joining(" "));
         String member = field.equals(Fields.RUN_NUMBER) ? "its number, from 1" : "`" + field.path() + "`";
-        String record = field.level() == Level.RUN ? "run" : field.level().entry();
+        String record = field.level() == RowRecord.RUN ? "run" : field.level().entry();
         String unit = field.cell().units().isEmpty() ? "" : " [unit]";
         return String.join(" | ", "| `" + field.name() + unit + "`", record, member, spellings) + " |\n";
     }

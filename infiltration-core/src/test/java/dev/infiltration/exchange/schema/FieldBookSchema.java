@@ -6,9 +6,9 @@ package dev.infiltration.exchange.schema;
 import dev.infiltration.exchange.FieldBookJson;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.FieldBook;
+import dev.infiltration.field.JsonName;
 import dev.infiltration.field.Photo;
 import dev.infiltration.field.WaterReading;
-import dev.infiltration.field.Word;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import java.lang.reflect.ParameterizedType;
@@ -113,7 +113,7 @@ final class FieldBookSchema {
     private ObjectNode plain(Class<?> type) {
         if (type.isEnum()) {
             return nodes.words(List.of(type.getEnumConstants()).stream()
-                    .map(constant -> ((Word) constant).word())
+                    .map(constant -> ((JsonName) constant).word())
                     .toList());
         }
         if (SCALARS.containsKey(type)) {

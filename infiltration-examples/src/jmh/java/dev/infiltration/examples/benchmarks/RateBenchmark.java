@@ -5,10 +5,10 @@ package dev.infiltration.examples.benchmarks;
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.Ring;
 import dev.infiltration.field.TestRun;
+import dev.infiltration.rate.Distribution;
 import dev.infiltration.rate.RateEquation;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.rate.RingTerm;
-import dev.infiltration.rate.Spread;
 import dev.infiltration.rate.Term;
 import dev.infiltration.rate.Uncertainty;
 import dev.infiltration.rate.UncertaintyBudget;
@@ -69,13 +69,13 @@ public class RateBenchmark {
         return UncertaintyBudget.of(new InfiltrationRate(rate), kilograms, millimetres, seconds)
                 .withMass("before", Reading.of("20.42", FieldUnit.KILOGRAM))
                 .withMass("after", Reading.of("2.42", FieldUnit.KILOGRAM))
-                .with(RingTerm.MASS_ERROR, Term.of("balance", 0, Spread.rectangular(0.01)))
+                .with(RingTerm.MASS_ERROR, Term.of("balance", 0, Distribution.rectangular(0.01)))
                 .withDiameters(
                         "ring",
                         List.of(Reading.of("300", FieldUnit.MILLIMETRE), Reading.of("301", FieldUnit.MILLIMETRE)))
                 .withElapsed("watch", Reading.of("141.7", FieldUnit.SECOND))
-                .with(RingTerm.REACTION, Term.of("reaction", 0, Spread.normal(0.3)))
-                .with(RingTerm.END_POINT, Term.of("end point", 0, Spread.rectangular(2)))
+                .with(RingTerm.REACTION, Term.of("reaction", 0, Distribution.normal(0.3)))
+                .with(RingTerm.END_POINT, Term.of("end point", 0, Distribution.rectangular(2)))
                 .withWater("water", Water.at(15), Water.at(25));
     }
 

@@ -7,7 +7,7 @@ import dev.infiltration.check.Checker;
 import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
 import dev.infiltration.check.TestAt;
-import dev.infiltration.check.Typing;
+import dev.infiltration.check.TestEditCheck;
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Visit;
@@ -50,7 +50,7 @@ public class VisitBenchmark {
     private FieldBook book;
     private Checker checker;
     private Validator validator;
-    private Typing typing;
+    private TestEditCheck typing;
     private TestAt test;
     private LocationTest typed;
 

@@ -1,0 +1,17 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.field;
+
+import java.util.Locale;
+
+/** A constant with a word of its own in the field book: {@code PERVIOUS_CONCRETE} is written {@code pervious-concrete}. */
+public interface JsonName {
+
+    /** {@return the name of the constant} */
+    String name();
+
+    /** {@return the word that is written} */
+    default String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

@@ -1,0 +1,113 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.plan;
+
+import dev.infiltration.field.Location;
+import dev.infiltration.field.Position;
+import dev.infiltration.plan.VisitPlan.TooNear;
+import dev.infiltration.units.FieldUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which of the locations listed are planned for: the first ones, less those too near to one before; the others are spares.
+ *
+ * @param planned those planned for, in the order listed
+ * @param spares  those beyond, in the order listed
+ * @param tooNear spares with the planned locations that they lie too near to
+ */
+record LocationSelection(List<Location> planned, List<Location> spares, List<TooNear> tooNear) {
+
+    /** Room for the rounding of coordinates, in metres. */
+    private static final double ROOM = 1e-9;
+
+    /**
+     * {@return the choice}
+     *
+     * @param listed   the locations listed
+     * @param count    how many are planned for
+     * @param diameter of the ring, in metres
+     * @param clear    what the method asks for between rings, in metres
+     */
+    static LocationSelection of(List<Location> listed, long count, double diameter, double clear) {
+        LocationSelection choice = new LocationSelection(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        List<Spot> before = new ArrayList<>();
+        for (Location location : listed) {
+            Spot spot = Spot.of(location);
+            boolean isApart = choice.name(before, spot, diameter, clear);
+            if (isApart && choice.planned.size() < count) {
+                choice.planned.add(location);
+                before.add(spot);
+            } else {
+                choice.spares.add(location);
+            }
+        }
+        return choice;
+    }
+
+    /** A location with its coordinates as numbers, NaN where one is not recorded: most pairs are far apart at first sight. */
+    private record Spot(Location location, double x, double y, double latitude, double longitude) {
+
+        /** Less than a degree of a meridian, in metres. */
+        private static final double DEGREE = 109_000;
+
+        static Spot of(Location location) {
+            boolean isLocal = location.x() != null && location.y() != null;
+            Position position = location.position();
+            boolean isPlaced = position != null && position.isOnEarth();
+            return new Spot(
+                    location,
+                    isLocal ? location.x().in(FieldUnit.METRE) : Double.NaN,
+                    isLocal ? location.y().in(FieldUnit.METRE) : Double.NaN,
+                    isPlaced ? position.latitude().doubleValue() : Double.NaN,
+                    isPlaced ? position.longitude().doubleValue() : Double.NaN);
+        }
+
+        /** {@return whether another spot may be within a distance in metres}: comparisons with NaN are false */
+        boolean mayBeWithin(double metres, Spot other) {
+            if (!Double.isNaN(x) && !Double.isNaN(other.x)) {
+                return Math.abs(x - other.x) <= metres && Math.abs(y - other.y) <= metres;
+            }
+            double east = Math.abs(longitude - other.longitude);
+            double narrow = Math.cos(Math.toRadians(Math.max(Math.abs(latitude), Math.abs(other.latitude))));
+            boolean isFarEast = east < 1 && east * narrow * DEGREE > metres;
+            return Math.abs(latitude - other.latitude) * DEGREE <= metres && !isFarEast;
+        }
+    }
+
+    /** Names the planned ones that a location lies too near to, and tells whether there is none. */
+    private boolean name(List<Spot> before, Spot spot, double diameter, double clear) {
+        boolean isApart = true;
+        for (Spot other : before) {
+            OptionalDouble between = spot.mayBeWithin(clear + diameter, other)
+                    ? metres(other.location(), spot.location())
+                    : OptionalDouble.empty();
+            if (between.isPresent() && between.getAsDouble() - diameter < clear - ROOM) {
+                tooNear.add(
+                        new TooNear(other.location(), spot.location(), Math.max(0, between.getAsDouble() - diameter)));
+                isApart = false;
+            }
+        }
+        return isApart;
+    }
+
+    /** {@return the distance from middle to middle, by coordinates, else at most by positions; empty where neither tells} */
+    private static OptionalDouble metres(Location one, Location other) {
+        if (one.x() != null && one.y() != null && other.x() != null && other.y() != null) {
+            double x = other.x().in(FieldUnit.METRE) - one.x().in(FieldUnit.METRE);
+            double y = other.y().in(FieldUnit.METRE) - one.y().in(FieldUnit.METRE);
+            return OptionalDouble.of(StrictMath.hypot(x, y));
+        }
+        return atMost(one.position(), other.position());
+    }
+
+    private static OptionalDouble atMost(@Nullable Position one, @Nullable Position other) {
+        if (one == null || other == null || one.accuracy() == null || other.accuracy() == null) {
+            return OptionalDouble.empty();
+        }
+        double doubt = one.accuracy().in(FieldUnit.METRE) + other.accuracy().in(FieldUnit.METRE);
+        return one.metresTo(other).stream().map(between -> between + doubt).findFirst();
+    }
+}

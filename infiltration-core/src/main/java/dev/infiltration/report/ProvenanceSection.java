@@ -1,0 +1,157 @@
+// SPDX-FileCopyrightText: The infiltration library contributors
+// SPDX-License-Identifier: Apache-2.0
+package dev.infiltration.report;
+
+import dev.infiltration.check.PouringAt;
+import dev.infiltration.check.TestAt;
+import dev.infiltration.check.VisitAt;
+import dev.infiltration.field.Pouring;
+import dev.infiltration.field.Ring;
+import dev.infiltration.method.TestMethod;
+import dev.infiltration.rate.RateEquation;
+import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.review.Review;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.InfiltrationRate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Where each figure of a visit comes from: the run, the formula, the constant with its density, the method and its limits. */
+final class ProvenanceSection {
+
+    private static final String FORMULA = "I = K\u00B7M/(D\u00B2\u00B7t)";
+
+    private final Review review;
+    private final VisitAt visit;
+    private final List<PouringAt> counted;
+    private final RateWords words;
+
+    ProvenanceSection(Review review, VisitAt visit) {
+        this.review = review;
+        this.visit = visit;
+        this.counted = review.locations(visit).stream()
+                .flatMap(row -> row.counted().stream())
+                .toList();
+        this.words = RateWords.of(visit);
+    }
+
+    Block.Section section() {
+        return new Block.Section(
+                "origins",
+                Phrase.of("Where the figures come from"),
+                List.of(
+                        Block.Paragraph.of("A run's rate is " + FORMULA
+                                + ": M the mass of the water that went in, D the ring's mean inside diameter, t the time it took. "
+                                + "A location's rate is the mean of its runs that count, or without a run the bound from the discontinued "
+                                + "prewetting. A surface's figures join the locations that have one."),
+                        Block.Table.of(
+                                "Figures of the runs and of discontinued prewettings",
+                                List.of("Figure", "Place in the book", "M", "D", "t", "K", "I", "Counts"),
+                                figures().map(this::row).toList()),
+                        method(),
+                        new Block.Points(review.policyChanges().stream()
+                                .map(change ->
+                                        Phrase.of("Changed by the user: ").and(Phrase.written(change)))
+                                .toList())));
+    }
+
+    /** Those of the visit, and those of other visits of the day that a rate rests on. */
+    private Stream<PouringAt> figures() {
+        Stream<PouringAt> own = visit.tests().stream()
+                .flatMap(test -> Stream.concat(
+                        test.preWet().stream().filter(preWet -> preWet.pouring().isStopped()), test.runs().stream()));
+        return Stream.concat(own, counted.stream()).distinct();
+    }
+
+    private List<Phrase> row(PouringAt figure) {
+        Pouring pouring = figure.pouring();
+        RateOutcome outcome = figure.outcome();
+        boolean isGiven = outcome.figure().isPresent();
+        return List.of(
+                Phrase.written(figure.subject()),
+                Phrase.code(review.placeOf(figure)),
+                mass(pouring).orElse(Phrase.NOT_RECORDED),
+                figure.test().ring().map(ProvenanceSection::diameter).orElse(Phrase.NOT_RECORDED),
+                Phrase.written(pouring.elapsed()),
+                figure.constant()
+                        .filter(constant -> isGiven)
+                        .map(constant -> Phrase.of(constant.toString()))
+                        .orElse(Phrase.of("none used")),
+                rate(outcome),
+                Phrase.of(counted.contains(figure) ? "yes" : "no: " + whyNot(figure, isGiven)));
+    }
+
+    private String whyNot(PouringAt figure, boolean isGiven) {
+        if (figure.pouring().isVoid()) {
+            return "void";
+        }
+        if (!isGiven) {
+            return "no rate";
+        }
+        if (!figure.isRun()) {
+            return hasRuns(figure.test()) ? "runs were made there" : "a later prewetting does";
+        }
+        String first = visit.method()
+                .map(method -> "the first " + method.runsPerDay() + " count")
+                .orElse("the first ones count");
+        return "of a day's runs since any maintenance " + first;
+    }
+
+    private boolean hasRuns(TestAt test) {
+        return visit.tests().stream()
+                .filter(each ->
+                        Objects.equals(each.test().location(), test.test().location()))
+                .anyMatch(each -> !each.runs().isEmpty());
+    }
+
+    /** {@return the water that was poured, less what was left standing}; empty where it was not recorded */
+    static Optional<Phrase> mass(Pouring pouring) {
+        return pouring.pouredWater().map(water -> Phrase.written(water).and(leftStanding(pouring)));
+    }
+
+    private static String leftStanding(Pouring pouring) {
+        boolean isLess = pouring.isStopped() && pouring.depthAtStop() != null;
+        return isLess ? ", less what stood " + pouring.depthAtStop() + " deep" : "";
+    }
+
+    private Phrase rate(RateOutcome outcome) {
+        Phrase figure = Phrase.of(words.text(outcome));
+        return outcome.figure()
+                .map(rate -> figure.and("; unrounded " + unrounded(rate)))
+                .orElse(figure);
+    }
+
+    private static String unrounded(InfiltrationRate rate) {
+        return rate.in(FieldUnit.MILLIMETRE_PER_HOUR) + " mm/h";
+    }
+
+    /** {@return the ring's mean inside diameter}, as it is used */
+    static Phrase diameter(Ring ring) {
+        if (!ring.isUsable()) {
+            return Phrase.missing("no usable diameter");
+        }
+        int number = ring.diametersInUse().size();
+        return number == 1
+                ? Phrase.written(ring.diametersInUse().get(0))
+                : Phrase.of(String.format(Locale.ROOT, "%.2f mm, mean of %d", RateEquation.meanDiameter(ring), number));
+    }
+
+    private Block method() {
+        return visit.method()
+                .<Block>map(method -> new Block.Facts(List.of(
+                        new Block.Fact("Method", Phrase.written(method.designation() + " (" + method.id() + ")")),
+                        new Block.Fact("Limits", Phrase.of(ReportText.capital(method.verification()))))))
+                .orElse(Block.Paragraph.of("No method is known for this visit: no rule of a method was judged."));
+    }
+
+    /** {@return the limits that the visit was judged by, each with its source and how far it is trusted} */
+    static Block.Section limits(TestMethod method) {
+        return new Block.Section(
+                "limits",
+                Phrase.of("Limits of the method"),
+                List.of(Block.Paragraph.of(ReportText.capital(method.verification()) + "."), LimitTable.of(method)));
+    }
+}
