@@ -85,6 +85,16 @@ public final class CheckedBook {
     }
 
     /**
+     * {@return why the rate of a test's location at its visit is withheld where all of {@link #runsForRate} are void}: the reasons
+     * of each, without repetition, in the order of the catalogue; none where a run is not void
+     *
+     * @param test a test of this book
+     */
+    public List<String> reasonsOfVoidRuns(TestAt test) {
+        return index.series(test).reasonsOfVoidRuns(test.visit());
+    }
+
+    /**
      * {@return the prewettings of a test's location at its visit that are not void, in order}
      *
      * @param test a test of this book

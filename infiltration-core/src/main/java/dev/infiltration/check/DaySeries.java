@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** The series of a location and date, and for each visit its records, found in one pass. */
 final class DaySeries {
@@ -55,13 +56,25 @@ final class DaySeries {
      * a series with void runs alone, those
      */
     List<PouringAt> runsOf(VisitAt visit, int most) {
-        Last last = lastCountingRuns.getOrDefault(visit, lastRuns.get(visit));
+        Last last = lastRun(visit);
         if (last == null) {
             return List.of();
         }
         return last.countingRuns() > 0
                 ? last.series().countingRuns().subList(0, Math.min(most, last.countingRuns()))
                 : last.series().runs().subList(0, last.runs());
+    }
+
+    private @Nullable Last lastRun(VisitAt visit) {
+        return lastCountingRuns.getOrDefault(visit, lastRuns.get(visit));
+    }
+
+    /** {@return why the runs of a visit have no rate where all of {@link #runsOf} are void}; none where one is not void */
+    List<String> reasonsOfVoidRuns(VisitAt visit) {
+        Last last = lastRun(visit);
+        return last == null || last.countingRuns() > 0
+                ? List.of()
+                : last.series().reasonsOfFirst(last.runs());
     }
 
     /** {@return the prewettings of a visit that are not void, in order} */

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -22,6 +23,8 @@ public final class Series {
     private final List<PouringAt> records;
     private final List<PouringAt> runs;
     private final List<PouringAt> countingRuns;
+    /** By number of runs less one; computed at the first call, as the visits of a day share the runs before them. */
+    private @Nullable List<List<String>> reasonsOfFirst;
 
     private Series(List<PouringAt> records) {
         this.records = records;
@@ -75,6 +78,29 @@ public final class Series {
     /** {@return the runs that are not void, in order} */
     public List<PouringAt> countingRuns() {
         return countingRuns;
+    }
+
+    /** {@return the reasons of the outcomes of the first runs}, at least one, without repetition, in the order of the catalogue */
+    List<String> reasonsOfFirst(int number) {
+        List<List<String>> known = reasonsOfFirst;
+        if (known == null) {
+            known = cumulativeReasons();
+            reasonsOfFirst = known;
+        }
+        return known.get(number - 1);
+    }
+
+    private List<List<String>> cumulativeReasons() {
+        List<List<String>> upTo = new ArrayList<>(runs.size());
+        Set<String> met = new LinkedHashSet<>();
+        List<String> inOrder = List.of();
+        for (PouringAt run : runs) {
+            if (met.addAll(run.outcome().reasons())) {
+                inOrder = met.stream().sorted(CheckedBook.catalogueOrder()).toList();
+            }
+            upTo.add(inOrder);
+        }
+        return upTo;
     }
 
     /** The tests of one location and date, cut where a maintenance lies between two records. */

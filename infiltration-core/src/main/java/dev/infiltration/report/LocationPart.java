@@ -5,7 +5,6 @@ package dev.infiltration.report;
 import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
 import dev.infiltration.check.TestAt;
-import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Ring;
@@ -30,9 +29,9 @@ final class LocationPart {
     private final List<TestAt> tests;
     private final List<Finding> findings;
 
-    LocationPart(Review review, VisitAt visit, @Nullable String location, List<TestAt> tests) {
+    LocationPart(Review review, RateWords words, @Nullable String location, List<TestAt> tests) {
         this.review = review;
-        this.words = RateWords.of(visit);
+        this.words = words;
         this.location = location;
         this.tests = tests;
         this.findings = tests.stream()

@@ -3,7 +3,6 @@
 package dev.infiltration.report;
 
 import dev.infiltration.check.PouringAt;
-import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Pouring;
 import dev.infiltration.field.Ring;
@@ -13,11 +12,15 @@ import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.review.Review;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Where each figure of a visit comes from: the run, the formula, the constant with its density, the method and its limits. */
 final class ProvenanceSection {
@@ -26,7 +29,10 @@ final class ProvenanceSection {
 
     private final Review review;
     private final VisitAt visit;
-    private final List<PouringAt> counted;
+    private final Set<PouringAt> counted;
+    /** Where a run was made at the visit. */
+    private final Set<@Nullable String> withRuns = new HashSet<>();
+
     private final RateWords words;
 
     ProvenanceSection(Review review, VisitAt visit) {
@@ -34,7 +40,10 @@ final class ProvenanceSection {
         this.visit = visit;
         this.counted = review.locations(visit).stream()
                 .flatMap(row -> row.counted().stream())
-                .toList();
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        visit.tests().stream()
+                .filter(test -> !test.runs().isEmpty())
+                .forEach(test -> withRuns.add(test.test().location()));
         this.words = RateWords.of(visit);
     }
 
@@ -92,19 +101,14 @@ final class ProvenanceSection {
             return "no rate";
         }
         if (!figure.isRun()) {
-            return hasRuns(figure.test()) ? "runs were made there" : "a later prewetting does";
+            return withRuns.contains(figure.test().test().location())
+                    ? "runs were made there"
+                    : "a later prewetting does";
         }
         String first = visit.method()
                 .map(method -> "the first " + method.runsPerDay() + " count")
                 .orElse("the first ones count");
         return "of a day's runs since any maintenance " + first;
-    }
-
-    private boolean hasRuns(TestAt test) {
-        return visit.tests().stream()
-                .filter(each ->
-                        Objects.equals(each.test().location(), test.test().location()))
-                .anyMatch(each -> !each.runs().isEmpty());
     }
 
     /** {@return the water that was poured, less what was left standing}; empty where it was not recorded */

@@ -20,8 +20,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A review told to people as plain text, the same in every locale.
@@ -121,10 +121,11 @@ public final class SeasonText {
         List<LocationRate> locations = locationsByVisit.getOrDefault(visit, List.of());
         for (LocationRate location : locations) {
             line("  ", location.location() + ": " + words.text(location) + restsOn(location));
-            notes(visit, test -> location.location().equals(test.test().location()));
+            notes(review.tests(location).stream());
         }
         Set<String> rows = locations.stream().map(LocationRate::location).collect(Collectors.toSet());
-        notes(visit, test -> !rows.contains(String.valueOf(test.test().location())));
+        notes(visit.tests().stream()
+                .filter(test -> !rows.contains(String.valueOf(test.test().location()))));
         if (locations.stream().anyMatch(location -> location.outcome().rate().isPresent())) {
             line("  ", RateWords.PLUS_MINUS);
         }
@@ -132,11 +133,8 @@ public final class SeasonText {
         decisions.lines(visit).forEach(decision -> line("  ", decision));
     }
 
-    private void notes(VisitAt visit, Predicate<TestAt> isMeant) {
-        visit.tests().stream()
-                .filter(isMeant)
-                .flatMap(test -> Notes.of(test).stream())
-                .forEach(note -> line("      ", note));
+    private void notes(Stream<TestAt> tests) {
+        tests.flatMap(test -> Notes.of(test).stream()).forEach(note -> line("      ", note));
     }
 
     private void histories() {

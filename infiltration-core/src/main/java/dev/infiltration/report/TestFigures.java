@@ -5,13 +5,15 @@ package dev.infiltration.report;
 import dev.infiltration.check.PouringAt;
 import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
-import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Ring;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a report of a ring test states of each test beside the items of its method's data: prewetting time, mass, inside
@@ -26,13 +28,48 @@ final class TestFigures {
 
     private final RateWords words;
     private final List<TestAt> tests;
+    private final Map<@Nullable String, AtLocation> byLocation = new HashMap<>();
     private final List<List<Phrase>> rows = new ArrayList<>();
     private final List<Phrase> missing = new ArrayList<>();
 
     TestFigures(VisitAt visit) {
         this.words = RateWords.of(visit);
         this.tests = visit.tests().stream().filter(test -> test.test().isMade()).toList();
+        Map<@Nullable String, List<TestAt>> grouped = new HashMap<>();
+        tests.forEach(test -> grouped.computeIfAbsent(test.test().location(), key -> new ArrayList<>())
+                .add(test));
+        grouped.forEach((location, made) -> byLocation.put(location, AtLocation.of(made)));
         tests.forEach(this::add);
+    }
+
+    /**
+     * What the tests of one location have in common.
+     *
+     * @param preWet the first prewetting that is not void
+     * @param number the number of tests: runs that are not void, or without one the discontinued prewettings
+     */
+    private record AtLocation(Optional<PouringAt> preWet, long number) {
+
+        static AtLocation of(List<TestAt> tests) {
+            long runs = tests.stream()
+                    .flatMap(test -> counting(test.runs().stream()))
+                    .count();
+            Optional<PouringAt> preWet = tests.stream()
+                    .flatMap(test -> counting(test.preWet().stream()))
+                    .findFirst();
+            return new AtLocation(preWet, runs > 0 ? runs : discontinued(tests));
+        }
+
+        private static long discontinued(List<TestAt> tests) {
+            return tests.stream()
+                    .flatMap(test -> test.preWet().stream())
+                    .filter(TestFigures::isTest)
+                    .count();
+        }
+    }
+
+    private AtLocation at(TestAt test) {
+        return Objects.requireNonNull(byLocation.get(test.test().location()));
     }
 
     /** {@return the figures, a row for each run; empty where no test was made} */
@@ -53,7 +90,7 @@ final class TestFigures {
                 preWet(test).map(preWet -> preWet.pouring().elapsed()).map(Phrase::written), "prewetting time", name);
         Phrase diameter =
                 stated(test.ring().filter(Ring::isUsable).map(ProvenanceSection::diameter), "inside diameter", name);
-        Phrase number = Phrase.of(String.valueOf(number(test)));
+        Phrase number = Phrase.of(String.valueOf(at(test).number()));
         for (PouringAt pouring : pourings(test)) {
             Phrase which = name.and(which(pouring));
             rows.add(List.of(
@@ -110,23 +147,6 @@ final class TestFigures {
 
     /** Its own prewetting, else that of another test of the location. */
     private Optional<PouringAt> preWet(TestAt test) {
-        return Stream.concat(Stream.of(test), at(test.test()))
-                .flatMap(each -> counting(each.preWet().stream()))
-                .findFirst();
-    }
-
-    private Stream<TestAt> at(LocationTest test) {
-        return tests.stream().filter(each -> Objects.equals(each.test().location(), test.location()));
-    }
-
-    private long number(TestAt test) {
-        long runs =
-                at(test.test()).flatMap(each -> counting(each.runs().stream())).count();
-        return runs > 0
-                ? runs
-                : at(test.test())
-                        .flatMap(each -> each.preWet().stream())
-                        .filter(TestFigures::isTest)
-                        .count();
+        return counting(test.preWet().stream()).findFirst().or(() -> at(test).preWet());
     }
 }

@@ -155,7 +155,9 @@ public final class VisitReport {
 
     private List<Block> parts() {
         List<Block> parts = new ArrayList<>();
-        parts.add(new Section("rates", Phrase.of("Rates"), rates()));
+        RateWords words = RateWords.of(visit);
+        List<LocationPart> locations = locations(words);
+        parts.add(new Section("rates", Phrase.of("Rates"), rates(locations, words)));
         if (!decisions.isEmpty()) {
             parts.add(new Section(
                     "decisions",
@@ -164,7 +166,7 @@ public final class VisitReport {
         }
         parts.add(new RequiredItemsSection(visit).section());
         parts.add(new Section("record", Phrase.of("The visit"), List.of(new VisitFacts(review, visit).facts())));
-        parts.addAll(locationParts());
+        parts.addAll(sections(locations));
         parts.add(new Section("findings", Phrase.of("Findings on the visit as a whole"), findings()));
         parts.add(new Section("amendments", Phrase.of("Amendments"), amendments()));
         parts.add(new ProvenanceSection(review, visit).section());
@@ -177,34 +179,31 @@ public final class VisitReport {
         return new Block.Points(Cautions.OF_A_REVIEW.stream().map(Phrase::of).toList());
     }
 
-    private List<Block> rates() {
+    private List<Block> rates(List<LocationPart> locations, RateWords words) {
         List<List<Phrase>> rows = new ArrayList<>();
-        locations()
-                .forEach(part -> rows.add(List.of(
-                        part.name(),
-                        part.rate(),
-                        part.deviations().isEmpty() ? Phrase.of("none") : Phrase.of(part.pushes()))));
+        locations.forEach(part -> rows.add(List.of(
+                part.name(), part.rate(), part.deviations().isEmpty() ? Phrase.of("none") : Phrase.of(part.pushes()))));
         List<Block> blocks = new ArrayList<>();
         blocks.add(Block.Table.of("Rates of the locations", List.of("Location", "Rate", "Deviations stated"), rows));
         blocks.add(Block.Paragraph.of(ReportText.capital(RateWords.PLUS_MINUS) + "."));
-        blocks.add(SurfaceFigures.of(row, RateWords.of(visit)));
+        blocks.add(SurfaceFigures.of(row, words));
         blocks.addAll(new PlotRegistry(plots, "visit-" + name).of(new VisitPlots(review, visit).all()));
         return blocks;
     }
 
-    private List<LocationPart> locations() {
+    private List<LocationPart> locations(RateWords words) {
         Map<@Nullable String, List<TestAt>> tests = new LinkedHashMap<>();
         visit.tests()
                 .forEach(test -> tests.computeIfAbsent(test.test().location(), key -> new ArrayList<>())
                         .add(test));
         List<LocationPart> parts = new ArrayList<>();
-        tests.forEach((location, made) -> parts.add(new LocationPart(review, visit, location, made)));
+        tests.forEach((location, made) -> parts.add(new LocationPart(review, words, location, made)));
         return parts;
     }
 
-    private List<Section> locationParts() {
+    private static List<Section> sections(List<LocationPart> locations) {
         List<Section> parts = new ArrayList<>();
-        locations().forEach(part -> parts.add(part.section("location-" + (parts.size() + 1))));
+        locations.forEach(part -> parts.add(part.section("location-" + (parts.size() + 1))));
         return parts;
     }
 

@@ -98,25 +98,22 @@ final class WorkList {
     }
 
     private void spots(VisitAt visit, List<Fact> facts) {
+        RateWords words = RateWords.of(visit);
         List<Phrase> spots = review.locations(visit).stream()
                 .filter(row -> row.outcome().figure().isPresent())
                 .sorted(Comparator.comparing(row -> row.outcome().figure().orElseThrow()))
-                .map(row -> spot(visit, row))
+                .map(row -> spot(row, words))
                 .toList();
         facts.add(new Fact("Slowest first", Phrase.joined(spots, "; ")));
     }
 
-    private static Phrase spot(VisitAt visit, LocationRate row) {
-        Optional<Location> location = visit.tests().stream()
-                .filter(test -> row.location().equals(test.test().location()))
-                .findFirst()
-                .flatMap(TestAt::location);
+    private Phrase spot(LocationRate row, RateWords words) {
+        Optional<Location> location = review.tests(row).stream().findFirst().flatMap(TestAt::location);
         String zone = location.map(Location::zone).map(name -> ", " + name).orElse("");
         String grid = location.filter(spot -> spot.x() != null && spot.y() != null)
                 .map(spot -> ", at " + spot.x() + " along and " + spot.y() + " across")
                 .orElse("");
-        return Phrase.written(row.location() + zone)
-                .and(grid + ": " + RateWords.of(visit).text(row.outcome()));
+        return Phrase.written(row.location() + zone).and(grid + ": " + words.text(row.outcome()));
     }
 
     /** What is not met; where all is met, what the table of actions went by. */

@@ -83,6 +83,10 @@ public record LocationRate(
         }
         int most = visit.method().map(method -> method.runsPerDay()).orElse(RUNS_WITHOUT_METHOD);
         List<PouringAt> runs = book.runsForRate(tests.get(0), most);
+        if (!runs.isEmpty() && runs.get(0).pouring().isVoid()) {
+            RateOutcome none = new RateOutcome.Withheld(book.reasonsOfVoidRuns(tests.get(0)));
+            return new LocationRate(visit, location, none, 0, Source.RUNS, List.of());
+        }
         List<RateOutcome> outcomes = runs.stream().map(PouringAt::outcome).toList();
         RateOutcome mean = Outcomes.join(outcomes, Figures::mean);
         List<PouringAt> used = IntStream.range(0, runs.size())

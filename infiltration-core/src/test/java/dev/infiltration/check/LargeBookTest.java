@@ -3,7 +3,9 @@
 package dev.infiltration.check;
 
 import static dev.infiltration.Amounts.at;
+import static dev.infiltration.Amounts.kg;
 import static dev.infiltration.Amounts.m;
+import static dev.infiltration.Amounts.mm;
 import static dev.infiltration.Amounts.time;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -14,16 +16,32 @@ import dev.infiltration.field.Location;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Maintenance;
 import dev.infiltration.field.Position;
+import dev.infiltration.field.Pour;
+import dev.infiltration.field.Ring;
 import dev.infiltration.field.Surface;
+import dev.infiltration.field.TestRun;
 import dev.infiltration.field.Visit;
 import dev.infiltration.field.Weather;
+import dev.infiltration.method.Methods;
+import dev.infiltration.plan.ExpectedRate;
+import dev.infiltration.plan.LocationSample;
+import dev.infiltration.plan.SurfaceOutline;
+import dev.infiltration.plan.VisitPlan;
+import dev.infiltration.rate.Instruments;
+import dev.infiltration.rate.RateEquation;
+import dev.infiltration.review.Review;
+import dev.infiltration.summary.LocationRate;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.InfiltrationRate;
 import java.lang.management.ManagementFactory;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -93,12 +111,16 @@ class LargeBookTest {
     }
 
     private static FieldBook onOneSurface(int tests, IntFunction<Location> location) {
+        return onOneSurface(tests, location, BARE);
+    }
+
+    private static FieldBook onOneSurface(int tests, IntFunction<Location> location, LocationTest test) {
         return SI.surface(s -> s.withLocations(IntStream.range(0, tests)
                         .mapToObj(i -> location.apply(i).withId("L" + i))
                         .toList()))
                 .maintenance(entry -> entry.withLocations(List.of()))
                 .visit(v -> v.withTests(IntStream.range(0, tests)
-                        .mapToObj(i -> BARE.withId("T" + i).withLocation("L" + i))
+                        .mapToObj(i -> test.withId("T" + i).withLocation("L" + i))
                         .toList()))
                 .book();
     }
@@ -184,5 +206,98 @@ class LargeBookTest {
                 .withMaintenance(IntStream.range(0, tests)
                         .mapToObj(i -> entry.withId("M" + i))
                         .toList());
+    }
+
+    private static final int[] SIZES = {250, 500, 1000, 2000};
+
+    private static final int[] LARGE = {2000, 4000, 8000, 16_000};
+
+    @Test
+    void thePathsOfAReviewGrowLinearly() {
+        everyPath(SIZES);
+    }
+
+    @Tag("slow")
+    @Test
+    void thePathsOfALargeReviewGrowLinearly() {
+        everyPath(LARGE);
+    }
+
+    private static void everyPath(int... sizes) {
+        Growth.assertLinear("uncertainty of a run of many pours", LargeBookTest::pours, sizes);
+        Growth.assertLinear("uncertainty of a ring of many diameters", LargeBookTest::diameters, sizes);
+        Growth.assertLinear("series of a location and day", LargeBookTest::oneDay, sizes);
+        Growth.assertLinear("findings of each run", LargeBookTest::findingsOfRuns, sizes);
+        Growth.assertLinear("locations that are drawn", LargeBookTest::draw, 1250, 2500, 5000, 10_000);
+        Growth.assertLinear("planned locations on record", LargeBookTest::onRecord, 1250, 2500, 5000, 10_000);
+    }
+
+    private static Runnable pours(int pours) {
+        TestRun run = TEST.runs()
+                .get(0)
+                .withWater(null)
+                .withPours(Collections.nCopies(pours, Pour.of(kg("10.50"), kg("10.49"))));
+        return budget(SI.book().rings().get(0), run);
+    }
+
+    private static Runnable diameters(int diameters) {
+        Ring ring = SI.book()
+                .rings()
+                .get(0)
+                .withInsideDiameter(null)
+                .withInsideDiameters(Collections.nCopies(diameters, mm("300")));
+        return budget(ring, TEST.runs().get(0));
+    }
+
+    private static Runnable budget(Ring ring, TestRun run) {
+        Instruments instruments = Instruments.of(List.of());
+        return () -> assertTrue(instruments
+                .budget("run 1", RateEquation.asPublished(), ring, run)
+                .isPresent());
+    }
+
+    /** As many visits as tests, all at one location on one day. */
+    private static Runnable oneDay(int visits) {
+        Visit visit = SI.book().visits().get(0).withTests(List.of(BARE));
+        FieldBook book = SI.book()
+                .withVisits(IntStream.range(0, visits)
+                        .mapToObj(i -> visit.withId("V" + i))
+                        .toList());
+        CheckedBook checked = Checker.withDefaults().withToday(Season.TODAY).check(book);
+        return () -> assertEquals(
+                visits,
+                checked.visits().stream()
+                        .mapToInt(each -> LocationRate.of(checked, each).size())
+                        .sum());
+    }
+
+    private static Runnable findingsOfRuns(int tests) {
+        LocationTest late =
+                BARE.withRuns(List.of(BARE.runs().get(0).withWater(kg("1.00")).withStart(null)));
+        Review review = Review.of(onOneSurface(tests, i -> local(0, i), late));
+        return () -> assertTrue(review.runs().stream()
+                        .mapToInt(run -> review.findings(run).size())
+                        .sum()
+                >= tests);
+    }
+
+    private static Runnable draw(int count) {
+        double side = 2 * Math.sqrt(count);
+        LocationSample draw = LocationSample.of(List.of(new LocationSample.Zone(
+                        "lot", SurfaceOutline.of(FieldUnit.METRE, 0, 0, 2 * side, 0, 2 * side, 2 * side, 0, 2 * side))))
+                .withRing(mm("300"))
+                .withClearDistance(m("1"));
+        return () -> assertEquals(0, draw.draw(count, 1).missing());
+    }
+
+    private static Runnable onRecord(int count) {
+        int side = (int) Math.ceil(Math.sqrt(count));
+        List<Location> locations = IntStream.range(0, count)
+                .mapToObj(i -> local(i % side, i / side).withId("L" + i))
+                .toList();
+        VisitPlan plan = VisitPlan.of(
+                        Methods.unitPavement(), Surface.of("S"), ExpectedRate.of(new InfiltrationRate(2540)))
+                .withRequestedLocations(count);
+        return () -> assertEquals(count, plan.withLocations(locations).planned().size());
     }
 }
