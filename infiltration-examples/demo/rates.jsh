@@ -10,7 +10,7 @@ RateSummary summary = RateSummary.of(Sample.random(after));
 System.out.println(summary);
 
 // a decision on a limit of one's own
-Criterion limit = Criterion.of(Criterion.Form.MEAN, Criterion.Relation.AT_LEAST,
+Criterion limit = Criterion.of(Criterion.Type.MEAN, Criterion.Relation.AT_LEAST,
     Reading.of("100", FieldUnit.INCH_PER_HOUR), "unit-pavement", "invented");
 System.out.println(Decision.of(limit, summary));
 

@@ -270,7 +270,7 @@ class CoverageTest {
                         "log-normal, n " + n,
                         TRIALS,
                         Kind.WITHIN,
-                        random -> Try.of(draw.apply(random).typicalRatio(0.95), truth));
+                        random -> Try.of(draw.apply(random).hodgesLehmannRatio(0.95), truth));
             }
         }
     }
@@ -294,7 +294,7 @@ class CoverageTest {
                     Kind.WITHIN,
                     random -> Try.of(
                             GroupComparison.of(exp(normal(random, n, 5, 0.8)), exp(normal(random, 7, 4.6, 0.8)))
-                                    .typicalRatio(0.95),
+                                    .hodgesLehmannRatio(0.95),
                             truth));
         }
     }

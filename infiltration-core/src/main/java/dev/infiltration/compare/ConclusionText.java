@@ -19,8 +19,8 @@ final class ConclusionText {
             case HIGHER -> second + " is shown to be higher than " + first + probability;
             case LOWER -> second + " is shown to be lower than " + first + probability;
             case DIFFERENT -> "they are shown to differ" + probability;
-            case NOT_SHOWN -> "no difference shown" + probability + "; that they are equal is not shown either";
-            case CANNOT_TELL -> "cannot tell: so few values could not show a difference, " + needed;
+            case NOT_SIGNIFICANT -> "no difference shown" + probability + "; that they are equal is not shown either";
+            case INSUFFICIENT_DATA -> "cannot tell: so few values could not show a difference, " + needed;
         };
     }
 

@@ -76,7 +76,7 @@ public final class GroupComparison {
      *
      * @param level how often such an interval is right; the interval says the level reached
      */
-    public Optional<Ratio> typicalRatio(double level) {
+    public Optional<Ratio> hodgesLehmannRatio(double level) {
         if (!hasRatio()) {
             return Optional.empty();
         }
@@ -92,7 +92,7 @@ public final class GroupComparison {
     /** {@return Welch's probability for the logarithms, absent where {@link #p} is or a rate is zero} */
     public OptionalDouble welchP() {
         double p = hasRatio() ? MeanDifference.of(second, first).p() : Double.NaN;
-        return Double.isNaN(p) || conclusion() == Conclusion.CANNOT_TELL
+        return Double.isNaN(p) || conclusion() == Conclusion.INSUFFICIENT_DATA
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(p);
     }
@@ -100,7 +100,7 @@ public final class GroupComparison {
     /** {@return the two-sided probability of the rank sum, absent where it could not reach 0.05 (3 against 3)} */
     public OptionalDouble p() {
         RankSum test = rankSum();
-        return test.conclusion() == Conclusion.CANNOT_TELL ? OptionalDouble.empty() : OptionalDouble.of(test.p());
+        return test.conclusion() == Conclusion.INSUFFICIENT_DATA ? OptionalDouble.empty() : OptionalDouble.of(test.p());
     }
 
     /** {@return what the rank sum allows one to say} */
@@ -126,7 +126,7 @@ public final class GroupComparison {
         return TextTable.titled("second group / first group")
                 .with("locations", first.length + ", " + second.length)
                 .with("ratio of geometric means", ConclusionText.of(ratio(Interval.LEVEL)))
-                .with("typical ratio", ConclusionText.of(typicalRatio(Interval.LEVEL)))
+                .with("typical ratio", ConclusionText.of(hodgesLehmannRatio(Interval.LEVEL)))
                 .with("tested", tested())
                 .with("conclusion", concluded())
                 .toString();

@@ -119,7 +119,7 @@ public final class PairedComparison {
      *
      * @param level how often such an interval is right; the interval says the level reached
      */
-    public Optional<Ratio> typicalRatio(double level) {
+    public Optional<Ratio> hodgesLehmannRatio(double level) {
         OptionalDouble shift = signedRank().shift();
         return shift.isPresent()
                 ? Optional.of(Ratio.of(shift.getAsDouble(), signedRank().interval(level)))
@@ -153,7 +153,7 @@ public final class PairedComparison {
 
     /** {@return the two-sided probability of signed ranks, absent where it could not reach 0.05 (under six changes)} */
     public OptionalDouble p() {
-        return conclusion() == Conclusion.CANNOT_TELL
+        return conclusion() == Conclusion.INSUFFICIENT_DATA
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(signedRank().p());
     }
@@ -181,7 +181,7 @@ public final class PairedComparison {
         TextTable table = TextTable.titled(second + " / " + first)
                 .with("pairs", pairs())
                 .with("ratio of geometric means", ConclusionText.of(ratio(Interval.LEVEL)))
-                .with("typical ratio", ConclusionText.of(typicalRatio(Interval.LEVEL)))
+                .with("typical ratio", ConclusionText.of(hodgesLehmannRatio(Interval.LEVEL)))
                 .with("higher, lower", signTest().rises() + ", " + signTest().falls());
         return table.with("tested", tested()).with("conclusion", concluded()).toString();
     }

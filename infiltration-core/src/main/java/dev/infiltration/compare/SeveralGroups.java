@@ -43,8 +43,10 @@ public final class SeveralGroups {
 
         /** {@return the conclusion at a risk of 5 % for all pairs together} */
         public Conclusion conclusion() {
-            Conclusion alone = leastP > Conclusion.RISK ? Conclusion.CANNOT_TELL : comparison.conclusion();
-            return alone == Conclusion.CANNOT_TELL || adjustedP <= Conclusion.RISK ? alone : Conclusion.NOT_SHOWN;
+            Conclusion alone = leastP > Conclusion.RISK ? Conclusion.INSUFFICIENT_DATA : comparison.conclusion();
+            return alone == Conclusion.INSUFFICIENT_DATA || adjustedP <= Conclusion.RISK
+                    ? alone
+                    : Conclusion.NOT_SIGNIFICANT;
         }
     }
 
@@ -92,7 +94,7 @@ public final class SeveralGroups {
     /** {@return the probability for all groups together, absent where it could not reach 0.05} */
     public OptionalDouble p() {
         KruskalWallis test = together();
-        return test.conclusion() == Conclusion.CANNOT_TELL ? OptionalDouble.empty() : OptionalDouble.of(test.p());
+        return test.conclusion() == Conclusion.INSUFFICIENT_DATA ? OptionalDouble.empty() : OptionalDouble.of(test.p());
     }
 
     /** {@return all pairs of groups, in order} */
@@ -157,7 +159,7 @@ public final class SeveralGroups {
 
     private static String row(Pair pair) {
         Conclusion conclusion = pair.conclusion();
-        return conclusion == Conclusion.CANNOT_TELL
+        return conclusion == Conclusion.INSUFFICIENT_DATA
                 ? conclusion.toString()
                 : conclusion + " (adjusted p = " + TextTable.number(pair.adjustedP()) + ")";
     }

@@ -5,7 +5,7 @@ package dev.infiltration.exchange;
 import dev.infiltration.summary.ActionTable;
 import dev.infiltration.summary.ActionTable.Condition;
 import dev.infiltration.summary.Criterion;
-import dev.infiltration.summary.Decision.AsStated;
+import dev.infiltration.summary.Decision.LiteralResult;
 import dev.infiltration.summary.Specification;
 import dev.infiltration.units.Reading;
 import java.math.BigDecimal;
@@ -71,32 +71,38 @@ final class CriterionFile {
     /** A criterion; see {@link Criterion}. What is absent of {@code id} and the rest is not asked for. */
     public record Requirement(
             @Nullable String id,
-            Criterion.@Nullable Form form,
+            Criterion.@Nullable Type type,
             Criterion.@Nullable Relation relation,
             @Nullable Reading<Speed> limit,
             Criterion.@Nullable Purpose purpose,
             @Nullable String method,
             @Nullable String source,
-            @Nullable BigDecimal share,
+            @Nullable BigDecimal requiredShare,
+            @Nullable BigDecimal level,
             @Nullable Reading<Speed> roundingIncrement,
-            @Nullable String how) {
+            @Nullable String otherMethodJustification) {
 
         /** Refuses a criterion of which a part is missing or of no sense. */
         public Requirement {
             require(Stream.of(
-                    lack("form", form),
+                    lack("type", type),
                     lack("relation", relation),
                     lack("limit", limit),
                     limit == null || limit.value().signum() > 0 ? "" : "its limit is not above 0",
                     lack("purpose", purpose),
                     lack("method", method),
                     lack("source", source),
-                    form == Criterion.Form.SHARE_OF_LOCATIONS ? lack("share", share) : "",
-                    share == null || takesShare(form) ? "" : "it has a share, which its form does not take",
-                    share == null || isShare(share) ? "" : "its share is not above 0 and at most 1",
-                    share == null || form != Criterion.Form.CONFIDENCE_BOUND || isBetween(share, 0.5, 1)
+                    type == Criterion.Type.SHARE_OF_LOCATIONS ? lack("requiredShare", requiredShare) : "",
+                    requiredShare == null || type == Criterion.Type.SHARE_OF_LOCATIONS
                             ? ""
-                            : "its share is no level above 0.5 and below 1",
+                            : "only the type share-of-locations has a requiredShare",
+                    requiredShare == null || isShare(requiredShare)
+                            ? ""
+                            : "its requiredShare is not above 0 and at most 1",
+                    level == null || type == Criterion.Type.CONFIDENCE_BOUND
+                            ? ""
+                            : "only the type confidence-bound has a level",
+                    level == null || isBetween(level, 0.5, 1) ? "" : "its level is not above 0.5 and below 1",
                     increment(roundingIncrement, limit)));
         }
 
@@ -117,30 +123,27 @@ final class CriterionFile {
                             + ": write both in one unit";
         }
 
-        private static boolean takesShare(Criterion.@Nullable Form form) {
-            return form == Criterion.Form.SHARE_OF_LOCATIONS || form == Criterion.Form.CONFIDENCE_BOUND;
-        }
-
         private static boolean isShare(BigDecimal share) {
             return share.doubleValue() > 0 && share.compareTo(BigDecimal.ONE) <= 0;
         }
 
         /** The id, or what the criterion is about where nobody needs to name it. */
         private String name() {
-            return id == null ? form + " " + relation + " " + limit + " " + method + " " + purpose : id;
+            return id == null ? type + " " + relation + " " + limit + " " + method + " " + purpose : id;
         }
 
         private Criterion criterion() {
             Criterion plain = Criterion.of(
-                            Objects.requireNonNull(form),
+                            Objects.requireNonNull(type),
                             Objects.requireNonNull(relation),
                             Objects.requireNonNull(limit),
                             Objects.requireNonNull(method),
                             Objects.requireNonNull(source))
                     .withPurpose(Objects.requireNonNull(purpose));
+            BigDecimal share = requiredShare == null ? level : requiredShare;
             Criterion shared = share == null ? plain : plain.withShare(share.doubleValue());
             Criterion rounded = roundingIncrement == null ? shared : shared.withRounding(roundingIncrement);
-            return how == null ? rounded : rounded.forOtherMethods(how);
+            return otherMethodJustification == null ? rounded : rounded.forOtherMethods(otherMethodJustification);
         }
     }
 
@@ -182,7 +185,7 @@ final class CriterionFile {
      * @param is        how it must have come out
      */
     public record When(
-            @Nullable IdReference criterion, @Nullable AsStated is) {
+            @Nullable IdReference criterion, @Nullable LiteralResult is) {
 
         /** Refuses half a condition. */
         public When {

@@ -11,7 +11,6 @@ import dev.infiltration.statistics.Interval;
 import dev.infiltration.summary.Criterion;
 import dev.infiltration.summary.Decision;
 import dev.infiltration.summary.LocationRate;
-import dev.infiltration.summary.PassingShare;
 import dev.infiltration.summary.RateSummary;
 import dev.infiltration.summary.Sample;
 import dev.infiltration.units.FieldUnit;
@@ -48,21 +47,24 @@ final class DecisionJson {
         members.text(
                 "selection",
                 sample.selection() == null ? null : sample.selection().word());
-        members.flag("standsForSurface", sample.standsForSurface());
+        members.flag("representative", sample.isRepresentative());
         summary.areaWeightedMean().ifPresent(mean -> members.outcome("areaWeightedMean", mean));
         members.number("coefficientOfVariation", summary.cv());
-        members.number("logCoefficientOfVariation", summary.logCv());
+        members.number("geometricCoefficientOfVariation", summary.geometricCv());
         members.rate(
                 "surfaceGeometricMean", summary.surfaceGeometricMean(), summary.geometricMeanInterval(Interval.LEVEL));
         members.rate("surfaceMean", summary.surfaceMean(), summary.meanInterval(Interval.LEVEL));
-        members.rate("geometricMeanDrawnAnew", OptionalDouble.empty(), summary.bootstrapInterval(Interval.LEVEL, SEED));
+        members.rate(
+                "surfaceGeometricMeanBootstrap",
+                OptionalDouble.empty(),
+                summary.bootstrapInterval(Interval.LEVEL, SEED));
         summary.boundedFit()
                 .ifPresent(fit -> members.rate(
-                        "geometricMeanWithBounds",
+                        "surfaceGeometricMeanCensored",
                         OptionalDouble.of(fit.geometricMean()),
                         Optional.of(fit.interval(Interval.LEVEL))));
-        members.texts("farFromTheOthers", outliers(summary, visit));
-        members.texts("says", summary.says());
+        members.texts("outliers", outliers(summary, visit));
+        members.texts("notes", summary.notes());
     }
 
     private List<String> outliers(RateSummary summary, VisitAt visit) {
@@ -89,44 +91,42 @@ final class DecisionJson {
         visit(each.visit());
         Decision decision = each.decision();
         criterion(decision.criterion());
-        members.text("asStated", decision.asStated().word());
-        members.flag("shown", decision.isShown());
+        members.text("literalResult", decision.literalResult().word());
+        members.flag("confirmed", decision.isConfirmed());
         if (decision.isOpen()) {
             members.flag("open", true);
         }
-        decision.outcome().ifPresent(outcome -> members.outcome("figure", outcome));
-        if (decision.asStated() != Decision.AsStated.NO_FIGURE) {
-            members.object("passing", () -> passing(decision.passing(), decision.areaShare()));
+        decision.outcome().ifPresent(outcome -> members.outcome("comparedRate", outcome));
+        if (decision.literalResult() != Decision.LiteralResult.NOT_EVALUATED) {
+            members.count("passingCount", decision.passing().passing());
+            members.count("evaluatedCount", decision.passing().n());
+            decision.areaShare()
+                    .ifPresent(share -> members.number("passingAreaShareLowerBound", share.lowerBound(Interval.LEVEL)));
             members.count("undecidedCount", decision.undecidedCount());
         }
-        members.texts("doubts", decision.doubts());
-        members.texts("says", decision.says());
-        members.count("moreLocations", decision.moreLocations());
-        members.count("moreLocationsCautiously", decision.moreLocationsCautiously());
+        members.texts("reasons", decision.reasons());
+        members.texts("notes", decision.notes());
+        members.count("additionalLocationCount", decision.additionalLocationCount());
+        members.count("additionalLocationCountConservative", decision.additionalLocationCountConservative());
     }
 
     private void criterion(Criterion criterion) {
         members.object("criterion", () -> {
             members.text("text", criterion.toString());
-            members.text("form", criterion.form().word());
+            members.text("type", criterion.type().word());
             members.text("relation", criterion.relation().word());
             members.rate("limit", new InfiltrationRate(criterion.limit().in(FieldUnit.MILLIMETRE_PER_HOUR)));
             members.text("purpose", criterion.purpose().word());
             members.text("method", criterion.method());
             members.text("source", criterion.source());
             members.amount("roundingIncrement", criterion.roundingIncrement());
-            if (criterion.form() == Criterion.Form.SHARE_OF_LOCATIONS
-                    || criterion.form() == Criterion.Form.CONFIDENCE_BOUND) {
-                members.number("share", criterion.share());
+            if (criterion.type() == Criterion.Type.SHARE_OF_LOCATIONS) {
+                members.number("requiredShare", criterion.share());
+            } else if (criterion.type() == Criterion.Type.CONFIDENCE_BOUND) {
+                members.number("level", criterion.share());
             }
-            members.text("how", criterion.how());
+            members.text("otherMethodJustification", criterion.how());
         });
-    }
-
-    private void passing(PassingShare passing, Optional<PassingShare> area) {
-        members.count("locations", passing.passing());
-        members.count("of", passing.n());
-        area.ifPresent(share -> members.number("areaAtLeast", share.lowerBound(Interval.LEVEL)));
     }
 
     private void action(VisitAction each) {
@@ -135,11 +135,11 @@ final class DecisionJson {
                 .ifPresentOrElse(
                         choice -> {
                             members.text("action", choice.action());
-                            members.date("due", choice.due());
+                            members.date("dueDate", choice.due());
                         },
                         () -> members.flag("open", true));
-        members.flag("shown", each.isConfirmed());
-        members.texts("because", each.conditions());
+        members.flag("confirmed", each.isConfirmed());
+        members.texts("conditions", each.conditions());
         members.list("unresolved", each.unresolved(), this::unresolved);
     }
 

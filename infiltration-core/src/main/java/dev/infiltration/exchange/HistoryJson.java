@@ -54,7 +54,7 @@ final class HistoryJson {
     private void comparison(BeforeAfter each) {
         members.text("surface", each.before().visit().surface());
         members.texts(
-                "maintenance",
+                "maintenanceIds",
                 each.maintenance().stream()
                         .map(Maintenance::id)
                         .filter(Objects::nonNull)
@@ -64,15 +64,16 @@ final class HistoryJson {
         members.texts("locations", each.locations());
         if (!each.locations().isEmpty()) {
             comparison(each.comparison());
-            members.list("passing", review.specification().criteria(), criterion -> passing(criterion, each));
+            members.list("passingChanges", review.specification().criteria(), criterion -> passing(criterion, each));
         }
         each.recovery()
                 .ifPresent(recovery -> members.object("recovery", () -> {
                     members.number("value", recovery.share());
                     members.limits(recovery.interval(Interval.LEVEL));
-                    members.text("new", each.fresh().map(VisitAt::subject).orElse(null));
+                    members.text(
+                            "referenceVisit", each.fresh().map(VisitAt::subject).orElse(null));
                 }));
-        members.texts("says", each.says());
+        members.texts("notes", each.notes());
     }
 
     private void visit(VisitAt visit) {
@@ -81,42 +82,42 @@ final class HistoryJson {
     }
 
     private void comparison(PairedComparison comparison) {
-        members.ratio("ratio", comparison.ratio(Interval.LEVEL));
-        members.ratio("typicalRatio", comparison.typicalRatio(Interval.LEVEL));
-        members.count("higher", comparison.signTest().rises());
-        members.count("lower", comparison.signTest().falls());
-        members.number("p", comparison.p());
-        members.text("tested", comparison.tested());
+        members.ratio("geometricMeanRatio", comparison.ratio(Interval.LEVEL));
+        members.ratio("hodgesLehmannRatio", comparison.hodgesLehmannRatio(Interval.LEVEL));
+        members.count("increasedCount", comparison.signTest().rises());
+        members.count("decreasedCount", comparison.signTest().falls());
+        members.number("pValue", comparison.p());
+        members.text("test", comparison.tested());
         members.text("concluded", comparison.concluded());
     }
 
     private void passing(Criterion criterion, BeforeAfter each) {
         McNemar change = each.passing(criterion);
-        members.text("criterion", criterion.toString());
-        members.count("gained", change.gained());
-        members.count("lost", change.lost());
-        members.text("conclusion", change.conclusion().toString());
+        members.text("criterionText", criterion.toString());
+        members.count("gainedCount", change.gained());
+        members.count("lostCount", change.lost());
+        members.text("conclusion", change.conclusion().word());
     }
 
     private void trend(SurfaceHistory history) {
         members.text("surface", history.surface().surface().id());
-        members.text("figure", Figure.GEOMETRIC_MEAN.word());
-        members.list("stretches", history.trend(Figure.GEOMETRIC_MEAN).stretches(), this::stretch);
-        members.list("limits", review.specification().criteria(), criterion -> limit(history.reached(criterion)));
+        members.text("statistic", Figure.GEOMETRIC_MEAN.word());
+        members.list("periods", history.trend(Figure.GEOMETRIC_MEAN).stretches(), this::stretch);
+        members.list("limitDates", review.specification().criteria(), criterion -> limit(history.reached(criterion)));
     }
 
     private void stretch(TrendPeriod stretch) {
         members.list("points", stretch.points(), this::point);
         LogTrend trend = stretch.trend();
-        members.ratio("factorAYear", trend.factorAYear(Interval.LEVEL));
-        members.ratio("typicalFactorAYear", trend.typicalFactorAYear(Interval.LEVEL));
+        members.ratio("annualFactor", trend.annualFactor(Interval.LEVEL));
+        members.ratio("theilSenAnnualFactor", trend.theilSenAnnualFactor(Interval.LEVEL));
         MannKendall test = trend.mannKendall();
-        members.text("conclusion", test.conclusion().toString());
-        if (test.conclusion() != Conclusion.CANNOT_TELL) {
-            members.number("p", test.p());
+        members.text("conclusion", test.conclusion().word());
+        if (test.conclusion() != Conclusion.INSUFFICIENT_DATA) {
+            members.number("pValue", test.p());
         }
-        members.text("fitsBetter", trend.rival().map(TrendModel::toString).orElse(null));
-        members.texts("says", stretch.says());
+        members.text("alternativeModel", trend.rival().map(TrendModel::word).orElse(null));
+        members.texts("notes", stretch.notes());
     }
 
     private void point(DatedRate point) {
@@ -125,18 +126,18 @@ final class HistoryJson {
     }
 
     private void limit(LimitReached each) {
-        members.text("criterion", each.criterion().toString());
-        members.text("figure", each.figure() == null ? null : each.figure().word());
+        members.text("criterionText", each.criterion().toString());
+        members.text("statistic", each.figure() == null ? null : each.figure().word());
         if (each.crossing() instanceof LimitDate.Expected given) {
-            members.date("expected", given.expected());
-            members.date("earliest", given.earliest());
-            members.date("latest", given.latest());
+            members.date("expectedDate", given.expected());
+            members.date("earliestDate", given.earliest());
+            members.date("latestDate", given.latest());
             members.number("level", given.level());
-            members.texts("says", given.says());
+            members.texts("notes", given.notes());
         } else if (each.crossing() instanceof LimitDate.NotGiven none) {
-            members.texts("says", none.says());
+            members.texts("reasons", none.notes());
         }
-        members.date("nextTest", each.nextDay());
+        members.date("nextTestDate", each.nextDay());
         if (each.nextTestRisk() != null) {
             members.number("nextTestRisk", each.nextTestRisk());
             members.flag("testNow", each.isTestNow());

@@ -75,17 +75,19 @@ public final class PlanJson {
         method(plan);
         amount("area", plan.surface().area());
         plan.locationCount().ifPresent(count -> json.writeNumberProperty("locationCount", count));
-        text("countBasis", plan.countBasis());
+        text("locationCountBasis", plan.countBasis());
         locations(plan);
         window(plan);
-        json.writeNumberProperty("runs", plan.runs());
+        json.writeNumberProperty("runsPerLocation", plan.runs());
         amount("ringDiameter", plan.ring());
-        time("setUp", plan.setUp());
+        time("setUpTimePerLocation", plan.setUp());
         amount("waterPerLocation", plan.waterPerLocation());
-        amount("waterInAll", plan.waterInAll().orElse(null));
+        amount("totalWater", plan.waterInAll().orElse(null));
+        json.writeObjectPropertyStart("estimates");
         rate("lowest", plan, plan.expected().lowest());
         rate("likely", plan, plan.expected().likely());
         rate("highest", plan, plan.expected().highest());
+        json.writeEndObject();
         plan.joints().ifPresent(this::ring);
         texts("cautions", plan.cautions());
         texts("equipment", plan.equipment());
@@ -106,20 +108,20 @@ public final class PlanJson {
             json.writeArrayPropertyStart("locations");
             plan.locations().forEach(this::location);
             json.writeEndArray();
-            texts("spares", plan.spares().stream().map(PlanJson::id).toList());
+            texts("spareLocations", plan.spares().stream().map(PlanJson::id).toList());
             tooNear(plan);
-            json.writeNumberProperty("missing", plan.missing());
+            json.writeNumberProperty("missingCount", plan.missing());
         }
         plan.drawn().ifPresent(drawn -> json.writeNumberProperty("seed", drawn.seed()));
     }
 
     private void tooNear(VisitPlan plan) {
-        json.writeArrayPropertyStart("tooNear");
+        json.writeArrayPropertyStart("spacingConflicts");
         plan.tooNear().forEach(near -> {
             json.writeStartObject();
-            text("planned", id(near.planned()));
-            text("spare", id(near.spare()));
-            figure("clear", near.clearMetres(), "m");
+            text("plannedLocation", id(near.planned()));
+            text("spareLocation", id(near.spare()));
+            figure("clearDistance", near.clearMetres(), "m");
             json.writeEndObject();
         });
         json.writeEndArray();
@@ -135,16 +137,16 @@ public final class PlanJson {
 
     private void window(VisitPlan plan) {
         plan.rain().ifPresent(rain -> {
-            json.writeObjectPropertyStart("rain");
-            text("from", rain.from().toString());
-            text("to", rain.to().toString());
+            json.writeObjectPropertyStart("rainRecord");
+            text("start", rain.from().toString());
+            text("end", rain.to().toString());
             json.writeEndObject();
         });
         plan.window().ifPresent(window -> {
-            json.writeObjectPropertyStart("window");
-            text("firstStart", window.firstStart().toString());
-            text("lastStart", window.lastStart().toString());
-            text("zone", plan.zone().getId());
+            json.writeObjectPropertyStart("startWindow");
+            text("earliestStart", window.firstStart().toString());
+            text("latestStart", window.lastStart().toString());
+            text("timeZone", plan.zone().getId());
             json.writeEndObject();
         });
     }
@@ -153,21 +155,21 @@ public final class PlanJson {
         LocationPlan spot = plan.spot(rate);
         json.writeObjectPropertyStart(name);
         figure("rate", rate.millimetresPerHour(), "mm/h");
-        figure("pour", spot.pourLitresPerMinute(), "L/min");
+        figure("pourRate", spot.pourLitresPerMinute(), "L/min");
         amount("preWetWater", spot.preWetWater());
-        time("preWet", spot.preWetTime());
+        time("preWetTime", spot.preWetTime());
         amount("runWater", spot.runWater());
-        time("run", spot.runTime());
-        time("location", plan.timePerLocation(rate));
-        plan.timeOnSite(rate).ifPresent(time -> time("site", time));
+        time("runTime", spot.runTime());
+        time("timePerLocation", plan.timePerLocation(rate));
+        plan.timeOnSite(rate).ifPresent(time -> time("timeOnSite", time));
         json.writeEndObject();
     }
 
     private void ring(JointsInRing joints) {
-        json.writeObjectPropertyStart("ringOnJoints");
+        json.writeObjectPropertyStart("ringPlacement");
         placement("best", joints.best(SLIP).get(0));
-        amount("slip", SLIP);
-        placement("blindly", joints.worst());
+        amount("positionTolerance", SLIP);
+        placement("worst", joints.worst());
         json.writeEndObject();
     }
 
@@ -175,9 +177,9 @@ public final class PlanJson {
         json.writeObjectPropertyStart(name);
         figure("x", placement.offset().x(), "mm");
         figure("y", placement.offset().y(), "mm");
-        figure("openShare", placement.openShare(), "1");
-        figure("patternShare", placement.patternShare(), "1");
-        figure("mismatch", placement.mismatch(), "1");
+        figure("ringOpenShare", placement.openShare(), "1");
+        figure("patternOpenShare", placement.patternShare(), "1");
+        figure("relativeDifference", placement.mismatch(), "1");
         json.writeEndObject();
     }
 

@@ -77,7 +77,7 @@ public final class ReviewJson {
         new DecisionJson(review, new JsonFields(json)).decisions();
         new HistoryJson(review, new JsonFields(json)).histories();
         if (!review.policyChanges().isEmpty()) {
-            json.writeArrayPropertyStart("policy");
+            json.writeArrayPropertyStart("policyChanges");
             review.policyChanges().forEach(json::writeString);
             json.writeEndArray();
         }

@@ -8,7 +8,7 @@ import dev.infiltration.review.UnresolvedLocation;
 import dev.infiltration.review.VisitAction;
 import dev.infiltration.review.VisitDecision;
 import dev.infiltration.summary.Decision;
-import dev.infiltration.summary.Decision.AsStated;
+import dev.infiltration.summary.Decision.LiteralResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -55,11 +55,11 @@ final class DecisionText {
 
     private static List<String> lines(Decision decision, RateWords words) {
         String head = decision.criterion().purpose().word().replace('-', ' ') + ", " + decision.criterion() + ": ";
-        if (decision.asStated() == AsStated.NO_FIGURE) {
-            return List.of("Not decided: " + head + String.join("; ", decision.doubts()));
+        if (decision.literalResult() == LiteralResult.NOT_EVALUATED) {
+            return List.of("Not decided: " + head + String.join("; ", decision.reasons()));
         }
         List<String> lines = new ArrayList<>();
-        lines.add((decision.asStated() == AsStated.MET ? "Met" : "Not met") + " as stated: " + head
+        lines.add((decision.literalResult() == LiteralResult.MET ? "Met" : "Not met") + " as stated: " + head
                 + decision.outcome()
                         .map(outcome -> words.text(outcome, decision.criterion()::text))
                         .orElse(locations(decision)
@@ -67,12 +67,12 @@ final class DecisionText {
                                         .filter(share -> share.passing() > 0)
                                         .map(share -> ", " + share.area())
                                         .orElse(""))
-                + (decision.isShown() ? ", shown" : ", not shown"));
-        decision.doubts().forEach(doubt -> lines.add(BESIDE + "Not sure: " + doubt));
-        decision.says().forEach(saying -> lines.add(BESIDE + "Know: " + saying));
-        decision.moreLocations()
+                + (decision.isConfirmed() ? ", shown" : ", not shown"));
+        decision.reasons().forEach(doubt -> lines.add(BESIDE + "Not sure: " + doubt));
+        decision.notes().forEach(saying -> lines.add(BESIDE + "Know: " + saying));
+        decision.additionalLocationCount()
                 .ifPresent(more -> lines.add(BESIDE + "More locations: about " + more + " would decide it"
-                        + decision.moreLocationsCautiously().stream()
+                        + decision.additionalLocationCountConservative().stream()
                                 .mapToObj(careful -> ", " + careful + " to be careful")
                                 .collect(Collectors.joining())));
         return lines;

@@ -65,7 +65,7 @@ final class HistoryText {
                         + recovery.interval(Interval.LEVEL)
                                 .map(limits -> ", " + limits)
                                 .orElse(", too few locations for an interval")));
-        each.says().forEach(saying -> lines.add(BESIDE + "Know: " + saying));
+        each.notes().forEach(saying -> lines.add(BESIDE + "Know: " + saying));
         return lines;
     }
 
@@ -106,10 +106,10 @@ final class HistoryText {
         List<String> lines = new ArrayList<>();
         lines.add("Trend of the geometric mean, " + dates + ", "
                 + stretch.points().size() + " visits: factor a year "
-                + ratio(stretch.trend().factorAYear(Interval.LEVEL)));
+                + ratio(stretch.trend().annualFactor(Interval.LEVEL)));
         lines.add(BESIDE + "Mann and Kendall's test: "
                 + stretch.trend().mannKendall().conclusion());
-        stretch.says().forEach(saying -> lines.add(BESIDE + "Know: " + saying));
+        stretch.notes().forEach(saying -> lines.add(BESIDE + "Know: " + saying));
         return lines;
     }
 
@@ -120,12 +120,12 @@ final class HistoryText {
             lines.add("Expected date at the limit, " + limit + given.expected() + " ("
                     + TextTable.number(100 * given.level()) + " % prediction limits " + orOpen(given.earliest())
                     + " to " + orOpen(given.latest()) + ")");
-            given.says().forEach(saying -> lines.add(BESIDE + "Know: " + saying));
+            given.notes().forEach(saying -> lines.add(BESIDE + "Know: " + saying));
             each.nextTestText().ifPresent(words -> lines.add(BESIDE + words));
             return lines;
         }
         return each.crossing() instanceof LimitDate.NotGiven none
-                ? List.of("No date for " + limit + String.join("; ", none.says()))
+                ? List.of("No date for " + limit + String.join("; ", none.notes()))
                 : List.of();
     }
 

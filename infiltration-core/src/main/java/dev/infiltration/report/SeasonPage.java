@@ -32,7 +32,7 @@ import java.util.stream.Stream;
  * with its findings.
  *
  * <p>One HTML file that needs no script, no other file and no network; it opens from disk, prints, and follows the reader's
- * choice of light or dark. Criteria, actions and planned tests show where {@link Review#judgedBy} was told of them. No clock is
+ * choice of light or dark. Criteria, actions and planned tests show where {@link Review#withSpecification} was told of them. No clock is
  * read: what is overdue is judged as of the day given.
  */
 public final class SeasonPage {

@@ -62,7 +62,7 @@ final class SurfacePart {
         }
         change.recovery()
                 .ifPresent(recovery -> facts.add(new Fact("Brought back", Phrase.of(percent(recovery.share())))));
-        change.says().forEach(says -> facts.add(new Fact("Know", Phrase.written(says))));
+        change.notes().forEach(says -> facts.add(new Fact("Know", Phrase.written(says))));
         return new Block.Facts(facts);
     }
 
@@ -81,7 +81,7 @@ final class SurfacePart {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("Limit", Phrase.written(reached.criterion())));
         facts.add(new Fact("Expected date at the limit", Phrase.written(when(reached.crossing()))));
-        reached.crossing().says().forEach(says -> facts.add(new Fact("Know", Phrase.written(says))));
+        reached.crossing().notes().forEach(says -> facts.add(new Fact("Know", Phrase.written(says))));
         reached.nextTestText().ifPresent(words -> facts.add(new Fact("Next test", Phrase.of(words))));
         return new Block.Facts(facts);
     }

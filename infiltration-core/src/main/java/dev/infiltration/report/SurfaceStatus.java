@@ -53,7 +53,8 @@ record SurfaceStatus(
 
     /** {@return whether every criterion is met as stated}, so far as there is a figure for any */
     boolean isMeeting() {
-        return isJudged() && judged().stream().allMatch(decision -> decision.asStated() == Decision.AsStated.MET);
+        return isJudged()
+                && judged().stream().allMatch(decision -> decision.literalResult() == Decision.LiteralResult.MET);
     }
 
     boolean isJudged() {
@@ -62,7 +63,7 @@ record SurfaceStatus(
 
     private List<Decision> judged() {
         return decisions.stream()
-                .filter(decision -> decision.asStated() != Decision.AsStated.NO_FIGURE)
+                .filter(decision -> decision.literalResult() != Decision.LiteralResult.NOT_EVALUATED)
                 .toList();
     }
 

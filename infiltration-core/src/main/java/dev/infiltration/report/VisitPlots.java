@@ -87,7 +87,7 @@ final class VisitPlots {
     }
 
     private static String shortForm(Criterion criterion) {
-        return switch (criterion.form()) {
+        return switch (criterion.type()) {
             case MEAN -> "mean";
             case GEOMETRIC_MEAN -> "geo. mean";
             case MEDIAN -> "median";

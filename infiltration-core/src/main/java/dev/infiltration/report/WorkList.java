@@ -120,7 +120,7 @@ final class WorkList {
     private static Phrase because(SurfaceStatus surface) {
         List<Decision> all = surface.decisions();
         List<Decision> missed = all.stream()
-                .filter(decision -> decision.asStated() == Decision.AsStated.NOT_MET)
+                .filter(decision -> decision.literalResult() == Decision.LiteralResult.NOT_MET)
                 .toList();
         return Phrase.joined(
                 (missed.isEmpty() ? all : missed)

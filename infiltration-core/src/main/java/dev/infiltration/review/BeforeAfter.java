@@ -155,26 +155,27 @@ public final class BeforeAfter {
     }
 
     /** {@return what must be known beside the comparison} */
-    public List<String> says() {
-        List<String> says = new ArrayList<>();
+    public List<String> notes() {
+        List<String> notes = new ArrayList<>();
         if (!isOneMethod()) {
-            says.add("not compared: tested by " + SurfaceHistory.methodOf(before) + " and by "
+            notes.add("not compared: tested by " + SurfaceHistory.methodOf(before) + " and by "
                     + SurfaceHistory.methodOf(after));
         } else if (locations.isEmpty()) {
-            says.add("not compared: no location was measured at both visits");
+            notes.add("not compared: no location was measured at both visits");
         }
         if (!leftOut.isEmpty()) {
-            says.add("left out, a bound or no rate: " + String.join(", ", leftOut));
+            notes.add("left out, a bound or no rate: " + String.join(", ", leftOut));
         }
         if (!locations.isEmpty() && !isOfSurface) {
-            says.add(SurfaceHistory.SPOTS_ALONE);
+            notes.add(SurfaceHistory.SPOTS_ALONE);
         }
         if (maintenance.isEmpty()) {
-            says.add("the book has no entry of the maintenance");
+            notes.add("the book has no entry of the maintenance");
         }
         recovery()
-                .ifPresent(recovery -> says.add("visit " + fresh().orElseThrow().subject() + " of "
-                        + fresh().orElseThrow().visit().date() + ", the first, stands for the new surface"));
-        return says;
+                .ifPresent(
+                        recovery -> notes.add("visit " + fresh().orElseThrow().subject() + " of "
+                                + fresh().orElseThrow().visit().date() + ", the first, stands for the new surface"));
+        return notes;
     }
 }

@@ -73,7 +73,7 @@ final class Decisions {
         return choice.stream()
                 .flatMap(given -> given.because().stream())
                 .map(decision ->
-                        decision.criterion() + ": " + decision.asStated().word())
+                        decision.criterion() + ": " + decision.literalResult().word())
                 .toList();
     }
 

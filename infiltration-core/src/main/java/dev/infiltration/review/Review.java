@@ -148,7 +148,7 @@ public final class Review {
      *
      * @param specification criteria, actions, and the risk that tests are planned by
      */
-    public Review judgedBy(Specification specification) {
+    public Review withSpecification(Specification specification) {
         return new Review(this, Objects.requireNonNull(specification, "specification"));
     }
 

@@ -77,7 +77,7 @@ public final class SurfaceHistory {
          * @param criterion the criterion
          */
         public static Optional<Figure> of(Criterion criterion) {
-            return switch (criterion.form()) {
+            return switch (criterion.type()) {
                 case MEAN -> Optional.of(MEAN);
                 case GEOMETRIC_MEAN -> Optional.of(GEOMETRIC_MEAN);
                 case MEDIAN -> Optional.of(MEDIAN);
@@ -137,10 +137,10 @@ public final class SurfaceHistory {
      * @param figure the figure
      */
     public Trend trend(Figure figure) {
-        List<String> says = standsThroughout() ? List.of() : List.of(SPOTS_ALONE);
+        List<String> notes = standsThroughout() ? List.of() : List.of(SPOTS_ALONE);
         Trend plain = trend(row -> Stream.of(dated(row, figure.of(row), locations(row))));
         return new Trend(
-                plain.stretches().stream().map(each -> each.knowing(says)).toList());
+                plain.stretches().stream().map(each -> each.knowing(notes)).toList());
     }
 
     private boolean standsThroughout() {
@@ -148,7 +148,7 @@ public final class SurfaceHistory {
     }
 
     static boolean stands(Review review, VisitAt visit) {
-        return review.summary(visit).sample().standsForSurface();
+        return review.summary(visit).sample().isRepresentative();
     }
 
     /** {@return ids of the entries of maintenance of which no day is recorded}, which may lie anywhere between the visits */

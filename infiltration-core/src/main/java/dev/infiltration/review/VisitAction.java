@@ -42,7 +42,7 @@ public record VisitAction(
 
     /** {@return whether every decision it is based on is confirmed and the record of the visit is complete} */
     public boolean isConfirmed() {
-        return chosen != null && unresolved.isEmpty() && chosen.isShown();
+        return chosen != null && unresolved.isEmpty() && chosen.isConfirmed();
     }
 
     /** {@return the action, or what is open and what completes the record, for people} */
@@ -52,6 +52,6 @@ public record VisitAction(
             return "open: " + unresolved.stream().map(Object::toString).collect(Collectors.joining("; ")) + "; "
                     + UnresolvedLocation.REMEDY;
         }
-        return chosen.isShown() && !isConfirmed() ? chosen + " (the record is incomplete)" : chosen.toString();
+        return chosen.isConfirmed() && !isConfirmed() ? chosen + " (the record is incomplete)" : chosen.toString();
     }
 }

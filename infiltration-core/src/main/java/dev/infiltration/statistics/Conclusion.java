@@ -2,26 +2,26 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.statistics;
 
-/** What a comparison allows one to say, at a two-sided risk of 5 % of seeing a difference that is not there. */
+/** Conclusion of a test at a two-sided significance level of 5 %. */
 public enum Conclusion {
-    /** The second is shown to be higher than the first. */
+    /** The second is significantly higher than the first. */
     HIGHER("higher"),
-    /** The second is shown to be lower than the first. */
+    /** The second is significantly lower than the first. */
     LOWER("lower"),
-    /** Some group is shown to differ from the others. */
+    /** At least one group differs significantly from the others. */
     DIFFERENT("different"),
-    /** A difference could have been shown and was not; that they are equal is not shown either. */
-    NOT_SHOWN("no difference shown"),
-    /** Too few values: even the clearest outcome would have shown nothing. */
-    CANNOT_TELL("cannot tell: too few");
+    /** No significant difference; this does not show that they are equal. */
+    NOT_SIGNIFICANT("not-significant"),
+    /** Too few values: no outcome could reach significance. */
+    INSUFFICIENT_DATA("insufficient-data");
 
-    /** The risk of seeing a difference that is not there: 0.05, both sides together. */
+    /** Significance level: 0.05, two-sided. */
     public static final double RISK = 0.05;
 
-    private final String words;
+    private final String word;
 
-    Conclusion(String words) {
-        this.words = words;
+    Conclusion(String word) {
+        this.word = word;
     }
 
     /**
@@ -33,17 +33,22 @@ public enum Conclusion {
      */
     public static Conclusion of(double p, double smallestP, double direction) {
         if (smallestP > RISK) {
-            return CANNOT_TELL;
+            return INSUFFICIENT_DATA;
         }
         if (p > RISK) {
-            return NOT_SHOWN;
+            return NOT_SIGNIFICANT;
         }
         return direction > 0 ? HIGHER : LOWER;
     }
 
-    /** {@return the conclusion in words} */
+    /** {@return the conclusion as a token of JSON documents: {@code insufficient-data}} */
+    public String word() {
+        return word;
+    }
+
+    /** {@return the conclusion for people: {@code insufficient data}} */
     @Override
     public String toString() {
-        return words;
+        return word.replace('-', ' ');
     }
 }

@@ -222,7 +222,7 @@ public final class MannKendall {
     /** {@return the test as a small table} */
     @Override
     public String toString() {
-        boolean isTold = conclusion() != Conclusion.CANNOT_TELL;
+        boolean isTold = conclusion() != Conclusion.INSUFFICIENT_DATA;
         return TextTable.titled("pairs that rise less pairs that fall")
                 .with("values", n())
                 .with("difference", statistic())

@@ -11,7 +11,7 @@ final class TestRows {
 
     /** {@return the table with its last rows; without a p-value where so few values cannot give a small one} */
     static TextTable ended(TextTable test, double p, Conclusion conclusion) {
-        String probability = conclusion == Conclusion.CANNOT_TELL ? "none" : TextTable.number(p);
+        String probability = conclusion == Conclusion.INSUFFICIENT_DATA ? "none" : TextTable.number(p);
         return test.with("two-sided probability", probability).with("conclusion", conclusion);
     }
 

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.summary;
 
-import dev.infiltration.summary.Decision.AsStated;
+import dev.infiltration.summary.Decision.LiteralResult;
 import java.time.LocalDate;
 import java.time.Period;
 import java.util.List;
@@ -73,7 +73,7 @@ public record ActionTable(List<Row> rows) {
      * @param criterion the criterion
      * @param is        the outcome
      */
-    public record Condition(Criterion criterion, AsStated is) {}
+    public record Condition(Criterion criterion, LiteralResult is) {}
 
     /**
      * The action to take.
@@ -91,8 +91,8 @@ public record ActionTable(List<Row> rows) {
         }
 
         /** {@return whether every decision it rests on is shown} */
-        public boolean isShown() {
-            return because.stream().allMatch(Decision::isShown);
+        public boolean isConfirmed() {
+            return because.stream().allMatch(Decision::isConfirmed);
         }
 
         /** {@return the action for people} */
@@ -100,7 +100,7 @@ public record ActionTable(List<Row> rows) {
         public String toString() {
             return action
                     + (due == null ? "" : " by " + due)
-                    + (isShown() ? "" : " (based on a result that is not confirmed)");
+                    + (isConfirmed() ? "" : " (based on a result that is not confirmed)");
         }
     }
 
@@ -114,7 +114,7 @@ public record ActionTable(List<Row> rows) {
         return rows.stream()
                 .filter(row -> row.when().stream()
                         .allMatch(condition ->
-                                deciding.apply(condition.criterion()).asStated() == condition.is()))
+                                deciding.apply(condition.criterion()).literalResult() == condition.is()))
                 .findFirst()
                 .map(row -> new Choice(
                         row.action(),

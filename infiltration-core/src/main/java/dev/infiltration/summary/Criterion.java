@@ -19,22 +19,22 @@ import org.jspecify.annotations.Nullable;
  * What a surface must come up to, as the user's specification or rule states it. None is shipped.
  *
  * <p>The relation is the one in which the surface passes: "maintain below 250" is {@link Relation#AT_LEAST} 250, "act at 10
- * or less" is {@link Relation#MORE} than 10.
+ * or less" is {@link Relation#MORE_THAN} than 10.
  *
- * @param form      what is compared with the limit
+ * @param type      what is compared with the limit
  * @param relation  how it must stand to the limit
  * @param limit     the limit as it is stated, with its unit
  * @param purpose   what the decision is for
  * @param method    id of the test method that the limit belongs to
  * @param source    who states it, and where
- * @param share     for {@link Form#SHARE_OF_LOCATIONS} the share required, for {@link Form#CONFIDENCE_BOUND} how often the
+ * @param share     for {@link Type#SHARE_OF_LOCATIONS} the share required, for {@link Type#CONFIDENCE_BOUND} how often the
  *                  bound is right; above 0, at most 1
  * @param roundingIncrement the compared rate is first rounded to a multiple of it, half to even, in the unit of the limit;
  *                  null: it is not rounded
  * @param how       how data of another method may be judged by it, in the user's words; null: they are refused
  */
 public record Criterion(
-        Form form,
+        Type type,
         Relation relation,
         Reading<Speed> limit,
         Purpose purpose,
@@ -56,7 +56,7 @@ public record Criterion(
     private static final int MOST_PLACES = 30;
 
     /** What is compared with the limit. */
-    public enum Form implements JsonName {
+    public enum Type implements JsonName {
         /** The arithmetic mean of the locations. */
         MEAN,
         /** The geometric mean of the locations. */
@@ -74,13 +74,13 @@ public record Criterion(
     /** How a figure must stand to a limit. */
     public enum Relation implements JsonName {
         /** Below it. */
-        LESS("<"),
+        LESS_THAN("<"),
         /** At it or below. */
         AT_MOST("≤"),
         /** At it or above. */
         AT_LEAST("≥"),
         /** Above it. */
-        MORE(">");
+        MORE_THAN(">");
 
         private final String symbol;
 
@@ -95,15 +95,15 @@ public record Criterion(
 
         /** {@return whether the limit is one from below: high rates pass} */
         public boolean isFloor() {
-            return this == AT_LEAST || this == MORE;
+            return this == AT_LEAST || this == MORE_THAN;
         }
 
         private boolean holds(int comparison) {
             return switch (this) {
-                case LESS -> comparison < 0;
+                case LESS_THAN -> comparison < 0;
                 case AT_MOST -> comparison <= 0;
                 case AT_LEAST -> comparison >= 0;
-                case MORE -> comparison > 0;
+                case MORE_THAN -> comparison > 0;
             };
         }
     }
@@ -128,7 +128,7 @@ public record Criterion(
         if (!(share > 0 && share <= 1)) {
             throw new IllegalArgumentException("share: expected above 0, at most 1, got " + share);
         }
-        if (form == Form.CONFIDENCE_BOUND && !(share > EVEN && share < ALL)) {
+        if (type == Type.CONFIDENCE_BOUND && !(share > EVEN && share < ALL)) {
             throw new IllegalArgumentException("share: expected a level above 0.5 and below 1, got " + share);
         }
         if (roundingIncrement != null) {
@@ -150,15 +150,15 @@ public record Criterion(
     /**
      * {@return a criterion read literally, for acceptance, without rounding}
      *
-     * @param form     what is compared with the limit
+     * @param type     what is compared with the limit
      * @param relation how it must stand to the limit
      * @param limit    the limit as it is stated
      * @param method   id of the test method that the limit belongs to
      * @param source   who states it, and where
      */
-    public static Criterion of(Form form, Relation relation, Reading<Speed> limit, String method, String source) {
-        double share = form == Form.CONFIDENCE_BOUND ? Interval.LEVEL : ALL;
-        return new Criterion(form, relation, limit, Purpose.ACCEPTANCE, method, source, share, null, null);
+    public static Criterion of(Type type, Relation relation, Reading<Speed> limit, String method, String source) {
+        double share = type == Type.CONFIDENCE_BOUND ? Interval.LEVEL : ALL;
+        return new Criterion(type, relation, limit, Purpose.ACCEPTANCE, method, source, share, null, null);
     }
 
     /**
@@ -167,7 +167,7 @@ public record Criterion(
      * @param purpose what the decision is for
      */
     public Criterion withPurpose(Purpose purpose) {
-        return new Criterion(form, relation, limit, purpose, method, source, share, roundingIncrement, how);
+        return new Criterion(type, relation, limit, purpose, method, source, share, roundingIncrement, how);
     }
 
     /**
@@ -176,7 +176,7 @@ public record Criterion(
      * @param share above 0, at most 1
      */
     public Criterion withShare(double share) {
-        return new Criterion(form, relation, limit, purpose, method, source, share, roundingIncrement, how);
+        return new Criterion(type, relation, limit, purpose, method, source, share, roundingIncrement, how);
     }
 
     /**
@@ -185,7 +185,7 @@ public record Criterion(
      * @param roundingIncrement the rate is rounded to a multiple of it; above 0, in the unit of the limit
      */
     public Criterion withRounding(Reading<Speed> roundingIncrement) {
-        return new Criterion(form, relation, limit, purpose, method, source, share, roundingIncrement, how);
+        return new Criterion(type, relation, limit, purpose, method, source, share, roundingIncrement, how);
     }
 
     /**
@@ -194,7 +194,7 @@ public record Criterion(
      * @param how why it may be used, in the user's words; every decision says it
      */
     public Criterion forOtherMethods(String how) {
-        return new Criterion(form, relation, limit, purpose, method, source, share, roundingIncrement, how);
+        return new Criterion(type, relation, limit, purpose, method, source, share, roundingIncrement, how);
     }
 
     /**
@@ -247,11 +247,11 @@ public record Criterion(
     /** {@return the criterion in words, with its source} */
     @Override
     public String toString() {
-        String part = form == Form.SHARE_OF_LOCATIONS || form == Form.CONFIDENCE_BOUND
+        String part = type == Type.SHARE_OF_LOCATIONS || type == Type.CONFIDENCE_BOUND
                 ? " (" + TextTable.number(100 * share) + " %)"
                 : "";
         String rounding = roundingIncrement == null ? "" : " after rounding to " + roundingIncrement;
-        return form.word().replace('-', ' ') + part + " " + relation.symbol() + " " + limit + rounding + ", " + method
+        return type.word().replace('-', ' ') + part + " " + relation.symbol() + " " + limit + rounding + ", " + method
                 + " (" + source + ")";
     }
 }

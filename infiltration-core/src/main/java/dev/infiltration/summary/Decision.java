@@ -42,13 +42,13 @@ public final class Decision {
     }
 
     /** The specification read literally: its figure, its rounding, no guard band. */
-    public enum AsStated implements JsonName {
+    public enum LiteralResult implements JsonName {
         /** The figure stands to the limit as it must. */
         MET,
         /** It does not. */
         NOT_MET,
         /** There is no figure, or the criterion belongs to another method. */
-        NO_FIGURE
+        NOT_EVALUATED
     }
 
     /** A decision with a guard band (JCGM 106:2012, clause 8). */
@@ -106,23 +106,24 @@ public final class Decision {
     }
 
     /** {@return whether it is met, read literally} */
-    public AsStated asStated() {
-        return verdict.asStated();
+    public LiteralResult literalResult() {
+        return verdict.literalResult();
     }
 
     /** {@return whether the data carry what is stated} */
-    public boolean isShown() {
-        return asStated() != AsStated.NO_FIGURE && verdict.doubts().isEmpty();
+    public boolean isConfirmed() {
+        return literalResult() != LiteralResult.NOT_EVALUATED
+                && verdict.reasons().isEmpty();
     }
 
     /** {@return why it is not sure, empty where it is} */
-    public List<String> doubts() {
-        return verdict.doubts();
+    public List<String> reasons() {
+        return verdict.reasons();
     }
 
     /** {@return what must be known beside the decision, that does not put it in doubt} */
-    public List<String> says() {
-        return verdict.says();
+    public List<String> notes() {
+        return verdict.notes();
     }
 
     /** {@return the figure compared with the limit, where one figure is: a rate, or the bound of one} */
@@ -176,25 +177,26 @@ public final class Decision {
      */
     public Optional<PassingShare> areaShare() {
         PassingShare sure = passing();
-        boolean isGiven =
-                asStated() != AsStated.NO_FIGURE && summary.sample().selection() == Selection.RANDOM && sure.n() > 0;
+        boolean isGiven = literalResult() != LiteralResult.NOT_EVALUATED
+                && summary.sample().selection() == Selection.RANDOM
+                && sure.n() > 0;
         return isGiven ? Optional.of(sure) : Optional.empty();
     }
 
     /** {@return how many more locations would decide it, were the scatter what these locations showed} */
-    public OptionalInt moreLocations() {
+    public OptionalInt additionalLocationCount() {
         return more(summary.logMoments().filter(logs -> logs.n() > 1).map(logs -> new ScatterPlan(logs.sd())));
     }
 
     /** {@return how many more locations would decide it, were the scatter as large as it may well be (80 %)} */
-    public OptionalInt moreLocationsCautiously() {
+    public OptionalInt additionalLocationCountConservative() {
         return more(summary.logMoments()
                 .filter(logs -> logs.n() > 1)
                 .map(logs -> ScatterPlan.cautious(logs.sd(), logs.n() - 1.0, CAUTION)));
     }
 
     private OptionalInt more(Optional<ScatterPlan> scatter) {
-        return scatter.isPresent() ? moreLocations(scatter.get()) : OptionalInt.empty();
+        return scatter.isPresent() ? additionalLocationCount(scatter.get()) : OptionalInt.empty();
     }
 
     /**
@@ -203,14 +205,14 @@ public final class Decision {
      *
      * @param scatter the scatter from spot to spot, from a pilot or pooled over surfaces
      */
-    public OptionalInt moreLocations(ScatterPlan scatter) {
+    public OptionalInt additionalLocationCount(ScatterPlan scatter) {
         Optional<InfiltrationRate> figure = figure();
-        if (isShown() || figure.isEmpty() || !verdict.isOpenByNumber()) {
+        if (isConfirmed() || figure.isEmpty() || !verdict.isOpenByNumber()) {
             return OptionalInt.empty();
         }
         double factor = StrictMath.exp(
                 Math.abs(StrictMath.log(figure.get().millimetresPerHour() / criterion.limitInMillimetresPerHour())));
-        OptionalInt needed = criterion.form() == Criterion.Form.MEAN
+        OptionalInt needed = criterion.type() == Criterion.Type.MEAN
                 ? scatter.locationsForMean(factor, Interval.LEVEL)
                 : scatter.locationsFor(factor, Interval.LEVEL);
         return needed.stream()
@@ -262,29 +264,29 @@ public final class Decision {
     public String toString() {
         FieldUnit<Speed> unit = criterion.limit().unit();
         TextTable table = TextTable.titled(criterion.toString())
-                .with("as stated", asStated().word().replace('-', ' '));
+                .with("as stated", literalResult().word().replace('-', ' '));
         if (figureText(unit).isPresent()) {
             table = table.with("figure", figureText(unit).get());
         }
-        table = table.with("how sure", isShown() ? "shown" : "not shown").with("locations", locationsText());
+        table = table.with("how sure", isConfirmed() ? "shown" : "not shown").with("locations", locationsText());
         if (areaShare().isPresent()) {
             table = table.with("area", areaShare().get().area());
         }
-        for (String doubt : doubts()) {
-            table = table.with("because", doubt);
+        for (String reason : reasons()) {
+            table = table.with("because", reason);
         }
-        for (String text : says()) {
+        for (String text : notes()) {
             table = table.with("know", text);
         }
-        return moreLocations().isPresent()
+        return additionalLocationCount().isPresent()
                 ? table.with("more locations", planned()).toString()
                 : table.toString();
     }
 
     private String planned() {
-        String cautious = moreLocationsCautiously().isPresent()
-                ? "; " + moreLocationsCautiously().getAsInt() + " to be careful"
+        String cautious = additionalLocationCountConservative().isPresent()
+                ? "; " + additionalLocationCountConservative().getAsInt() + " to be careful"
                 : "";
-        return "about " + moreLocations().getAsInt() + " would decide it" + cautious;
+        return "about " + additionalLocationCount().getAsInt() + " would decide it" + cautious;
     }
 }

@@ -10,7 +10,7 @@ import dev.infiltration.rate.RateOutcome.Measured;
 import dev.infiltration.rate.RateOutcome.UpperBound;
 import dev.infiltration.statistics.Interval;
 import dev.infiltration.statistics.LogNormalFit;
-import dev.infiltration.summary.Decision.AsStated;
+import dev.infiltration.summary.Decision.LiteralResult;
 import dev.infiltration.units.InfiltrationRate;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,8 +28,8 @@ final class Judgement {
     private final RateSummary summary;
     private final Set<Bias> biases;
     private final List<RateOutcome> locations;
-    private final List<String> doubts = new ArrayList<>();
-    private final List<String> says = new ArrayList<>();
+    private final List<String> reasons = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
     private int openByNumber;
 
     Judgement(Criterion criterion, RateSummary summary, Set<Bias> biases) {
@@ -43,7 +43,7 @@ final class Judgement {
     }
 
     Verdict verdict() {
-        return switch (criterion.form()) {
+        return switch (criterion.type()) {
             case MEAN -> byFigure(summary.mean(), summary.meanInterval(Interval.LEVEL));
             case GEOMETRIC_MEAN -> byFigure(summary.geometricMean(), summary.geometricMeanInterval(Interval.LEVEL));
             case MEDIAN -> byFigure(summary.median(), summary.geometricMeanInterval(Interval.LEVEL));
@@ -60,8 +60,8 @@ final class Judgement {
         }
         boolean isMet = criterion.passes(figure.get());
         boolean isMeasured = outcome instanceof Measured;
-        boolean stands = summary.sample().standsForSurface();
-        add(doubts, !stands, "the locations do not stand for the surface");
+        boolean stands = summary.sample().isRepresentative();
+        add(reasons, !stands, "the locations do not stand for the surface");
         if (isMeasured) {
             interval.ifPresent(limits -> addInterval(limits, isMet));
             addTooFew(stands && interval.isEmpty(), "too few locations, or a zero rate, for an interval");
@@ -69,7 +69,7 @@ final class Judgement {
             addBounds(outcome, isMet, stands);
         }
         int left = summary.withheld() + summary.notTested();
-        add(says, left > 0, "planned locations left out: " + left);
+        add(notes, left > 0, "planned locations left out: " + left);
         return verdict(isMet, outcome);
     }
 
@@ -80,22 +80,22 @@ final class Judgement {
         String limits = ": " + interval + ", mm/h";
         addTooFew(low != high, "the interval of the figure holds the limit" + limits);
         add(
-                doubts,
+                reasons,
                 low == high && low != isMet,
                 "the interval of the surface lies on the other side of the limit" + limits);
     }
 
     private void addBounds(RateOutcome outcome, boolean isMet, boolean stands) {
-        add(doubts, !settles(outcome, isMet), "it rests on " + bounds(outcome));
+        add(reasons, !settles(outcome, isMet), "it rests on " + bounds(outcome));
         addTooFew(stands && locations.size() < RateSummary.FEWEST_FOR_SCATTER, "too few locations");
         Optional<LogNormalFit> fit =
-                criterion.form() == Criterion.Form.GEOMETRIC_MEAN ? summary.boundedFit() : Optional.empty();
+                criterion.type() == Criterion.Type.GEOMETRIC_MEAN ? summary.boundedFit() : Optional.empty();
         fit.ifPresent(each -> addInterval(each.interval(Interval.LEVEL), isMet));
-        add(says, fit.isEmpty(), "bounds carry no interval: said of the locations tested");
+        add(notes, fit.isEmpty(), "bounds carry no interval: said of the locations tested");
     }
 
     private void addTooFew(boolean holds, String doubt) {
-        add(doubts, holds, doubt);
+        add(reasons, holds, doubt);
         openByNumber += holds ? 1 : 0;
     }
 
@@ -122,9 +122,9 @@ final class Judgement {
         long sure = locations.stream().filter(this::isSure).count();
         long surePasses = surePasses().passing();
         boolean isSettled = isMet ? surePasses >= needed : n - (sure - surePasses) < needed;
-        add(doubts, !isSettled, "it rests on bounds");
+        add(reasons, !isSettled, "it rests on bounds");
         int left = summary.withheld() + summary.notTested();
-        add(doubts, isMet && left > 0, left + " planned locations are left out");
+        add(reasons, isMet && left > 0, left + " planned locations are left out");
         addShare(share, isMet);
         return verdict(isMet, null);
     }
@@ -138,10 +138,10 @@ final class Judgement {
     private void addShare(double share, boolean isMet) {
         if (share < 1) {
             boolean isFair = summary.sample().selection() == Selection.RANDOM;
-            add(says, isFair && isOpenForArea(share), "not confirmed for the area of the surface: " + surePasses());
-            add(says, !isFair, "nothing is said of the area: the locations are no random ones");
+            add(notes, isFair && isOpenForArea(share), "not confirmed for the area of the surface: " + surePasses());
+            add(notes, !isFair, "nothing is said of the area: the locations are no random ones");
         } else {
-            add(says, isMet, "said of the locations tested, not of all the area");
+            add(notes, isMet, "said of the locations tested, not of all the area");
         }
     }
 
@@ -186,20 +186,20 @@ final class Judgement {
     }
 
     private Verdict none(String why) {
-        return new Verdict(AsStated.NO_FIGURE, null, List.of(why), List.of(), false);
+        return new Verdict(LiteralResult.NOT_EVALUATED, null, List.of(why), List.of(), false);
     }
 
     private Verdict verdict(boolean isMet, @Nullable RateOutcome figure) {
         Bias against = criterion.relation().isFloor() == isMet ? Bias.RAISES : Bias.LOWERS;
         add(
-                doubts,
+                reasons,
                 biases.contains(against),
                 "findings on the tests " + (against == Bias.RAISES ? "raise" : "lower") + " the rate");
-        add(says, biases.contains(Bias.EITHER), "findings on the tests may move the rate in either direction");
+        add(notes, biases.contains(Bias.EITHER), "findings on the tests may move the rate in either direction");
         String how = criterion.how();
-        add(says, how != null, "limit of " + criterion.method() + ": " + how);
-        AsStated asStated = isMet ? AsStated.MET : AsStated.NOT_MET;
-        return new Verdict(asStated, figure, doubts, says, openByNumber > 0 && openByNumber == doubts.size());
+        add(notes, how != null, "limit of " + criterion.method() + ": " + how);
+        LiteralResult literalResult = isMet ? LiteralResult.MET : LiteralResult.NOT_MET;
+        return new Verdict(literalResult, figure, reasons, notes, openByNumber > 0 && openByNumber == reasons.size());
     }
 
     private static void add(List<String> list, boolean holds, String text) {

@@ -159,7 +159,7 @@ public final class RateSummary {
     }
 
     /** {@return the coefficient of variation of a log-normal population with the scatter of the logarithms} */
-    public OptionalDouble logCv() {
+    public OptionalDouble geometricCv() {
         return known(logMoments().map(of -> Math.sqrt(StrictMath.expm1(of.sd() * of.sd()))));
     }
 
@@ -170,7 +170,7 @@ public final class RateSummary {
     }
 
     private Optional<StratifiedSample> strata() {
-        if (!hasLogs() || !sample.standsForSurface()) {
+        if (!hasLogs() || !sample.isRepresentative()) {
             return Optional.empty();
         }
         if (sample.selection() == Selection.RANDOM) {
@@ -241,8 +241,8 @@ public final class RateSummary {
     }
 
     /** {@return what a reader must know beside the figures: what is not given, and why} */
-    public List<String> says() {
-        return new SummaryWords(this).says();
+    public List<String> notes() {
+        return new SummaryWords(this).notes();
     }
 
     /** {@return the summary as a small table in mm/h, the counts first} */

@@ -206,7 +206,7 @@ public record Sample(List<Spot> spots, @Nullable Selection selection, Map<String
     }
 
     /** {@return whether the locations stand for the surface: random, or stratified with area and a figure of every zone} */
-    public boolean standsForSurface() {
+    public boolean isRepresentative() {
         return selection == Selection.RANDOM || (selection == Selection.STRATIFIED && new Zones(this).areKnown());
     }
 }

@@ -28,22 +28,22 @@ final class SummaryWords {
         this.figures = summary.measured() + summary.bounded();
     }
 
-    List<String> says() {
+    List<String> notes() {
         int left = summary.withheld() + summary.notTested();
-        boolean stands = summary.sample().standsForSurface();
+        boolean stands = summary.sample().isRepresentative();
         boolean isZero =
                 summary.bounded() == 0 && Arrays.stream(summary.values()).anyMatch(rate -> rate == 0);
-        List<String> says = new ArrayList<>();
-        add(says, !stands, "the locations do not stand for the surface (" + chosen() + "): no intervals");
-        add(says, figures < RateSummary.FEWEST_FOR_SCATTER, "too few locations for any interval");
+        List<String> notes = new ArrayList<>();
+        add(notes, !stands, "the locations do not stand for the surface (" + chosen() + "): no intervals");
+        add(notes, figures < RateSummary.FEWEST_FOR_SCATTER, "too few locations for any interval");
         add(
-                says,
+                notes,
                 figures < RateSummary.FEWEST_FOR_SHAPE,
                 "too few locations for outliers, a fit to bounds and drawing anew");
-        add(says, summary.bounded() > 0, summary.bounded() + " of " + figures + " figures are bounds");
-        add(says, isZero, "a rate is zero: nothing else on the log scale");
-        add(says, left > 0, left + " planned locations are left out");
-        return says;
+        add(notes, summary.bounded() > 0, summary.bounded() + " of " + figures + " figures are bounds");
+        add(notes, isZero, "a rate is zero: nothing else on the log scale");
+        add(notes, left > 0, left + " planned locations are left out");
+        return notes;
     }
 
     private String chosen() {
@@ -74,7 +74,7 @@ final class SummaryWords {
         add(rows, "minimum", text(summary.minimum()));
         addScatter(rows);
         addSurface(rows);
-        says().forEach(text -> add(rows, "know", text));
+        notes().forEach(text -> add(rows, "know", text));
         return new TextTable("rates in mm/h", rows);
     }
 
@@ -90,7 +90,7 @@ final class SummaryWords {
 
     private void addScatter(List<TextTable.Row> rows) {
         summary.cv().ifPresent(cv -> add(rows, "coefficient of variation", TextTable.number(cv)));
-        summary.logCv().ifPresent(cv -> add(rows, "the same from the log scale", TextTable.number(cv)));
+        summary.geometricCv().ifPresent(cv -> add(rows, "the same from the log scale", TextTable.number(cv)));
         if (summary.outliers().length > 0) {
             double[] values = summary.values();
             double[] far = Arrays.stream(summary.outliers())

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 public sealed interface LimitDate {
 
     /** {@return what must be known beside the answer, or why there is none} */
-    List<String> says();
+    List<String> notes();
 
     /**
      * A date, with the earliest and latest that one further test could read the limit, by Fieller's limits.
@@ -21,19 +21,19 @@ public sealed interface LimitDate {
      * @param earliest the first day that fits, or null: not bounded
      * @param latest   the last day that fits, or null: not bounded
      * @param level    how often such limits are right
-     * @param says     what must be known beside the date: that it lies beyond the tests, that another curve fits better
+     * @param notes     what must be known beside the date: that it lies beyond the tests, that another curve fits better
      */
     record Expected(
             LocalDate expected,
             @Nullable LocalDate earliest,
             @Nullable LocalDate latest,
             double level,
-            List<String> says)
+            List<String> notes)
             implements LimitDate {
 
         /** Copies what must be known. */
         public Expected {
-            says = List.copyOf(says);
+            notes = List.copyOf(notes);
         }
 
         /** {@return the crossing as a small table} */
@@ -44,26 +44,26 @@ public sealed interface LimitDate {
                     .with("earliest", earliest == null ? "not bounded" : earliest)
                     .with("latest", latest == null ? "not bounded" : latest)
                     .with("level", TextTable.number(100 * level) + " %");
-            return (says.isEmpty() ? table : table.with("know", String.join("; ", says))).toString();
+            return (notes.isEmpty() ? table : table.with("know", String.join("; ", notes))).toString();
         }
     }
 
     /**
      * No date.
      *
-     * @param says why
+     * @param notes why
      */
-    record NotGiven(List<String> says) implements LimitDate {
+    record NotGiven(List<String> notes) implements LimitDate {
 
         /** Copies the reasons. */
         public NotGiven {
-            says = List.copyOf(says);
+            notes = List.copyOf(notes);
         }
 
         /** {@return the reasons in words} */
         @Override
         public String toString() {
-            return "no date: " + String.join("; ", says) + "\n";
+            return "no date: " + String.join("; ", notes) + "\n";
         }
     }
 

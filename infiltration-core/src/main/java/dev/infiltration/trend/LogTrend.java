@@ -103,7 +103,7 @@ public final class LogTrend {
      *
      * @param level how often such an interval is right
      */
-    public Optional<Ratio> factorAYear(double level) {
+    public Optional<Ratio> annualFactor(double level) {
         return line().map(line ->
                 new Ratio(line.slope(), line.slopeInterval(level).orElse(null)));
     }
@@ -118,7 +118,7 @@ public final class LogTrend {
      *
      * @param level how often such an interval is right; the interval says the level reached
      */
-    public Optional<Ratio> typicalFactorAYear(double level) {
+    public Optional<Ratio> theilSenAnnualFactor(double level) {
         return typicalLine()
                 .map(line -> new Ratio(line.slope(), line.interval(level).orElse(null)));
     }
@@ -138,7 +138,7 @@ public final class LogTrend {
         if (logs.length < ENOUGH_FOR_RIVAL) {
             return Optional.empty();
         }
-        return Stream.of(TrendModel.LEVELS_OFF, TrendModel.GIVES_WAY)
+        return Stream.of(TrendModel.LEVELLING_OFF, TrendModel.ACCELERATING)
                 .filter(curve -> better(curve) >= CLEARLY_BETTER)
                 .max(Comparator.comparingDouble(this::better));
     }
@@ -184,10 +184,12 @@ public final class LogTrend {
                 .with("rates", n() + (zeros() == 0 ? "" : ", " + zeros() + " of them zero"))
                 .with(
                         "factor a year",
-                        factorAYear(Interval.LEVEL).map(Ratio::toString).orElse("not given"))
+                        annualFactor(Interval.LEVEL).map(Ratio::toString).orElse("not given"))
                 .with(
                         "typical factor a year",
-                        typicalFactorAYear(Interval.LEVEL).map(Ratio::toString).orElse("not given"))
+                        theilSenAnnualFactor(Interval.LEVEL)
+                                .map(Ratio::toString)
+                                .orElse("not given"))
                 .with("trend", trend())
                 .with("fits better", rival().map(TrendModel::toString).orElse("no other curve"))
                 .toString();
@@ -198,8 +200,8 @@ public final class LogTrend {
         return switch (test.conclusion()) {
             case HIGHER -> "shown to rise (p = " + TextTable.number(test.p()) + ")";
             case LOWER -> "shown to fall (p = " + TextTable.number(test.p()) + ")";
-            case NOT_SHOWN, DIFFERENT -> "not shown (p = " + TextTable.number(test.p()) + ")";
-            case CANNOT_TELL -> "cannot tell: at least 5 dates are needed";
+            case NOT_SIGNIFICANT, DIFFERENT -> "no significant trend (p = " + TextTable.number(test.p()) + ")";
+            case INSUFFICIENT_DATA -> "insufficient data (at least 5 dates are needed)";
         };
     }
 }

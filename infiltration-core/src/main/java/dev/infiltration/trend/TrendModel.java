@@ -2,18 +2,20 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.trend;
 
+import java.util.Locale;
+
 /**
- * How the logarithm of a rate may go with the years since a surface was new or last maintained.
+ * Model of the logarithm of a rate over the years since a surface was new or last maintained.
  *
- * <p>Each has two figures to fit, so that they are compared by the scatter they leave.
+ * <p>Each model has two parameters, so models are compared by the residual standard deviation.
  */
 public enum TrendModel {
     /** By the same share every year: the straight line on the log scale. */
-    STEADY("falls or rises by the same share every year"),
+    STEADY("changes by the same factor every year"),
     /** Fast at first, then slower: a line over the square root of the years. */
-    LEVELS_OFF("changes fast at first, then levels off"),
+    LEVELLING_OFF("changes fast at first, then more slowly (levelling off)"),
     /** Slow at first, then faster: a line over the square of the years. */
-    GIVES_WAY("holds at first, then gives way");
+    ACCELERATING("changes slowly at first, then faster (accelerating)");
 
     private final String words;
 
@@ -21,12 +23,12 @@ public enum TrendModel {
         this.words = words;
     }
 
-    /** {@return what the line is drawn over} */
+    /** {@return the abscissa of the fitted line} */
     double scale(double years) {
         return switch (this) {
             case STEADY -> years;
-            case LEVELS_OFF -> Math.sqrt(years);
-            case GIVES_WAY -> years * years;
+            case LEVELLING_OFF -> Math.sqrt(years);
+            case ACCELERATING -> years * years;
         };
     }
 
@@ -34,12 +36,17 @@ public enum TrendModel {
     double unscale(double scaled) {
         return switch (this) {
             case STEADY -> scaled;
-            case LEVELS_OFF -> scaled < 0 ? Double.NaN : scaled * scaled;
-            case GIVES_WAY -> Math.sqrt(scaled);
+            case LEVELLING_OFF -> scaled < 0 ? Double.NaN : scaled * scaled;
+            case ACCELERATING -> Math.sqrt(scaled);
         };
     }
 
-    /** {@return the curve in words} */
+    /** {@return the model as a token of JSON documents: {@code levelling-off}} */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** {@return the model for people} */
     @Override
     public String toString() {
         return words;

@@ -70,10 +70,10 @@ public final class TrendPeriod {
     /**
      * {@return this stretch with what else must be known beside its lines and dates}
      *
-     * @param says a line each
+     * @param notes a line each
      */
-    public TrendPeriod knowing(List<String> says) {
-        return new TrendPeriod(points, says);
+    public TrendPeriod knowing(List<String> notes) {
+        return new TrendPeriod(points, notes);
     }
 
     /** {@return the rates and bounds, earliest first} */
@@ -143,7 +143,7 @@ public final class TrendPeriod {
                 ? day(limits.high(), Math::ceil).orElse(null)
                 : null;
         return day(limits.ratio(), Math::rint)
-                .map(day -> new LimitDate.Expected(day, earliest, latest, limits.level(), says(day, limits, limit)));
+                .map(day -> new LimitDate.Expected(day, earliest, latest, limits.level(), notes(day, limits, limit)));
     }
 
     private Optional<LocalDate> day(double years, DoubleUnaryOperator rounding) {
@@ -153,18 +153,18 @@ public final class TrendPeriod {
     }
 
     /** {@return what must be known beside the lines: several places or methods, outcomes left out, a curve that fits better} */
-    public List<String> says() {
-        List<String> says = new ArrayList<>(known);
-        add(says, several(DatedRate::where), NOT_SAME_PLACES);
-        add(says, several(DatedRate::method), METHOD_CHANGED);
-        addLeftOut(says);
-        trend.rival().ifPresent(curve -> says.add("another curve fits better: it " + curve));
-        return says;
+    public List<String> notes() {
+        List<String> notes = new ArrayList<>(known);
+        add(notes, several(DatedRate::where), NOT_SAME_PLACES);
+        add(notes, several(DatedRate::method), METHOD_CHANGED);
+        addLeftOut(notes);
+        trend.rival().ifPresent(curve -> notes.add("another curve fits better: it " + curve));
+        return notes;
     }
 
-    private void addLeftOut(List<String> says) {
+    private void addLeftOut(List<String> notes) {
         long left = points.stream().filter(point -> !point.hasLog()).count();
-        add(says, left > 0, left + (left == 1 ? " bound or zero" : " bounds or zeros") + " left out of the line");
+        add(notes, left > 0, left + (left == 1 ? " bound or zero" : " bounds or zeros") + " left out of the line");
     }
 
     /** {@return why no date can be given, to add to} */
@@ -191,14 +191,14 @@ public final class TrendPeriod {
         return points.stream().map(part).distinct().count() > 1;
     }
 
-    private List<String> says(LocalDate expected, Fieller limits, InfiltrationRate limit) {
-        List<String> says = new ArrayList<>(known);
-        add(says, expected.isAfter(last()), "beyond the last test of " + last() + ": the line is drawn on");
-        add(says, !expected.isAfter(last()), "the fitted line is at or below the limit already");
-        add(says, limits.shape() != Fieller.Shape.WITHIN, "a fall is not shown: the dates have no bounds");
-        trend.rival().ifPresent(curve -> says.add(rival(curve, limit)));
-        addLeftOut(says);
-        return says;
+    private List<String> notes(LocalDate expected, Fieller limits, InfiltrationRate limit) {
+        List<String> notes = new ArrayList<>(known);
+        add(notes, expected.isAfter(last()), "beyond the last test of " + last() + ": the line is drawn on");
+        add(notes, !expected.isAfter(last()), "the fitted line is at or below the limit already");
+        add(notes, limits.shape() != Fieller.Shape.WITHIN, "a fall is not shown: the dates have no bounds");
+        trend.rival().ifPresent(curve -> notes.add(rival(curve, limit)));
+        addLeftOut(notes);
+        return notes;
     }
 
     private String rival(TrendModel curve, InfiltrationRate limit) {

@@ -11,7 +11,7 @@
  * double[] years = {0, 1.1, 2.0, 3.2, 4.1};
  * double[] rates = {2540, 2190, 1800, 1510, 1240};
  * LogTrend trend = LogTrend.of(years, rates);
- * trend.factorAYear(0.95);                           // Optional[0.8396, 0.8189 to 0.8608 (95 %)]
+ * trend.annualFactor(0.95);                           // Optional[0.8396, 0.8189 to 0.8608 (95 %)]
  * trend.crossing(254, 0.95);                         // the year at which a test will read 254
  * }</pre>
  */

@@ -38,10 +38,10 @@ class PairedComparisonTest {
     @Test
     void fiveRisesCannotTell() {
         PairedComparison cleaning = PairedComparison.of(Arrays.copyOf(BEFORE, 5), Arrays.copyOf(AFTER, 5));
-        assertEquals(Conclusion.CANNOT_TELL, cleaning.conclusion());
+        assertEquals(Conclusion.INSUFFICIENT_DATA, cleaning.conclusion());
         assertTrue(cleaning.p().isEmpty());
         assertTrue(cleaning.ratio(0.95).orElseThrow().interval().isPresent());
-        assertTrue(cleaning.typicalRatio(0.95).orElseThrow().interval().isEmpty());
+        assertTrue(cleaning.hodgesLehmannRatio(0.95).orElseThrow().interval().isEmpty());
         assertTrue(cleaning.concluded().startsWith("cannot tell"));
     }
 
@@ -66,7 +66,7 @@ class PairedComparisonTest {
         assertEquals(new SignTest(6, 0), cleaning.signTest());
         assertEquals(Conclusion.HIGHER, cleaning.conclusion());
         assertTrue(cleaning.ratio(0.95).isEmpty());
-        assertTrue(cleaning.typicalRatio(0.95).isEmpty());
+        assertTrue(cleaning.hodgesLehmannRatio(0.95).isEmpty());
         assertTrue(cleaning.toString().contains("not given"));
     }
 
@@ -111,7 +111,7 @@ class PairedComparisonTest {
     @Test
     void noPairsShowNothing() {
         PairedComparison none = PairedComparison.of(new double[0], new double[0]);
-        assertEquals(Conclusion.CANNOT_TELL, none.conclusion());
+        assertEquals(Conclusion.INSUFFICIENT_DATA, none.conclusion());
         assertTrue(none.ratio(0.95).isEmpty());
         assertTrue(none.toString().contains("pairs"));
     }
@@ -132,7 +132,7 @@ class PairedComparisonTest {
         assertEquals(1, same.ratio(0.95).orElseThrow().value());
         assertEquals(1, same.signedRank().p());
         assertEquals(ExactProbability.of(1, 1), same.signTest().exact());
-        assertEquals(Conclusion.CANNOT_TELL, same.conclusion());
+        assertEquals(Conclusion.INSUFFICIENT_DATA, same.conclusion());
     }
 
     @Property(tries = 1000)
@@ -146,7 +146,8 @@ class PairedComparisonTest {
         PairedComparison back = PairedComparison.of(after, before);
         assertInverse(there.ratio(0.95).orElseThrow(), back.ratio(0.95).orElseThrow());
         assertInverse(
-                there.typicalRatio(0.95).orElseThrow(), back.typicalRatio(0.95).orElseThrow());
+                there.hodgesLehmannRatio(0.95).orElseThrow(),
+                back.hodgesLehmannRatio(0.95).orElseThrow());
         assertEquals(there.signedRank().exact(), back.signedRank().exact());
     }
 

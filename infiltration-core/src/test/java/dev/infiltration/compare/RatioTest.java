@@ -29,7 +29,7 @@ public class RatioTest {
         PairedComparison one = PairedComparison.of(new double[] {before}, new double[] {after});
         assertEquals(ratio, one.ratio(0.95).orElseThrow().value(), 5e-4 * ratio);
         assertEquals(ratio > 1 ? new SignTest(1, 0) : new SignTest(0, 1), one.signTest());
-        assertEquals(Conclusion.CANNOT_TELL, one.conclusion());
+        assertEquals(Conclusion.INSUFFICIENT_DATA, one.conclusion());
     }
 
     @Test

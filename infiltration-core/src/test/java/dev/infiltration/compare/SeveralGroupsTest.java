@@ -60,7 +60,7 @@ public class SeveralGroupsTest {
         assertEquals(Conclusion.DIFFERENT, several.together().conclusion());
         List<SeveralGroups.Pair> pairs = several.pairs();
         assertEquals(
-                List.of(Conclusion.NOT_SHOWN, Conclusion.HIGHER, Conclusion.HIGHER),
+                List.of(Conclusion.NOT_SIGNIFICANT, Conclusion.HIGHER, Conclusion.HIGHER),
                 pairs.stream().map(SeveralGroups.Pair::conclusion).toList());
         // 5 against 5 all apart: 2/252, times 3 (derived)
         assertEquals(6 / 252.0, pairs.get(1).adjustedP(), 1e-15);
@@ -72,7 +72,7 @@ public class SeveralGroupsTest {
         SeveralGroups several =
                 SeveralGroups.of(groups(new double[] {1, 2, 3}, new double[] {4, 5, 6}, new double[] {70, 80, 90}));
         assertTrue(several.p().isPresent());
-        assertTrue(several.pairs().stream().allMatch(pair -> pair.conclusion() == Conclusion.CANNOT_TELL));
+        assertTrue(several.pairs().stream().allMatch(pair -> pair.conclusion() == Conclusion.INSUFFICIENT_DATA));
         assertTrue(several.toString().contains("cannot tell"));
     }
 
@@ -82,7 +82,7 @@ public class SeveralGroupsTest {
                 new double[] {1, 2, 3, 4, 5}, new double[] {3.5, 6, 7, 8, 9}, new double[] {2.5, 4.2, 6.5, 7.5, 3.3}));
         SeveralGroups.Pair clearest = several.pairs().get(0);
         assertEquals(Conclusion.HIGHER, clearest.comparison().conclusion());
-        assertEquals(Conclusion.NOT_SHOWN, clearest.conclusion());
+        assertEquals(Conclusion.NOT_SIGNIFICANT, clearest.conclusion());
     }
 
     /** Six pairs of 4 against 4: 6·2/70 = 0.171 is the least that Holm's steps can leave (derived). */
@@ -92,7 +92,7 @@ public class SeveralGroupsTest {
                 groups(new double[] {1, 2, 3, 4}, new double[] {11, 12, 13, 14}, new double[] {21, 22, 23, 24});
         apart.put("low spot", new double[] {31, 32, 33, 34});
         SeveralGroups four = SeveralGroups.of(apart);
-        assertTrue(four.pairs().stream().allMatch(pair -> pair.conclusion() == Conclusion.CANNOT_TELL));
+        assertTrue(four.pairs().stream().allMatch(pair -> pair.conclusion() == Conclusion.INSUFFICIENT_DATA));
         assertEquals(12.0 / 70, four.pairs().get(0).leastP(), 1e-12);
     }
 

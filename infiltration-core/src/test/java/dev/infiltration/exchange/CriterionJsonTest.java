@@ -9,10 +9,10 @@ import dev.infiltration.exchange.CriterionJson.ReadCriteria;
 import dev.infiltration.field.Problem;
 import dev.infiltration.summary.ActionTable;
 import dev.infiltration.summary.Criterion;
-import dev.infiltration.summary.Criterion.Form;
 import dev.infiltration.summary.Criterion.Purpose;
 import dev.infiltration.summary.Criterion.Relation;
-import dev.infiltration.summary.Decision.AsStated;
+import dev.infiltration.summary.Criterion.Type;
+import dev.infiltration.summary.Decision.LiteralResult;
 import dev.infiltration.summary.Specification;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
@@ -32,11 +32,11 @@ class CriterionJsonTest {
     private static final String WHOLE = """
             {"format": "infiltration-criterion/1",
              "criteria": [
-              {"id": "mean", "form": "mean", "relation": "at-least", "limit": {"value": 100, "unit": "[in_i]/h"},
+              {"id": "mean", "type": "mean", "relation": "at-least", "limit": {"value": 100, "unit": "[in_i]/h"},
                "purpose": "acceptance", "method": "unit-pavement", "source": "invented"},
-              {"id": "share", "form": "share-of-locations", "relation": "more", "limit": {"value": 250.0, "unit": "mm/h"},
-               "purpose": "after-cleaning", "method": "C1781", "source": "invented", "share": 0.9, "roundingIncrement": {"value": 10, "unit": "mm/h"},
-               "how": "a trial"}],
+              {"id": "share", "type": "share-of-locations", "relation": "more-than", "limit": {"value": 250.0, "unit": "mm/h"},
+               "purpose": "after-cleaning", "method": "C1781", "source": "invented", "requiredShare": 0.9, "roundingIncrement": {"value": 10, "unit": "mm/h"},
+               "otherMethodJustification": "a trial"}],
              "actions": [
               {"action": "clean locally", "dueDays": 30,
                "when": [{"criterion": "mean", "is": "met"}, {"criterion": "share", "is": "not-met"}]},
@@ -53,10 +53,10 @@ class CriterionJsonTest {
     void everyPartIsRead() {
         Specification all = read(WHOLE);
         Criterion mean = Criterion.of(
-                Form.MEAN, Relation.AT_LEAST, Reading.of("100", FieldUnit.INCH_PER_HOUR), "unit-pavement", "invented");
+                Type.MEAN, Relation.AT_LEAST, Reading.of("100", FieldUnit.INCH_PER_HOUR), "unit-pavement", "invented");
         Criterion share = Criterion.of(
-                        Form.SHARE_OF_LOCATIONS,
-                        Relation.MORE,
+                        Type.SHARE_OF_LOCATIONS,
+                        Relation.MORE_THAN,
                         Reading.of("250.0", FieldUnit.MILLIMETRE_PER_HOUR),
                         "C1781",
                         "invented")
@@ -71,8 +71,8 @@ class CriterionJsonTest {
                                 "clean locally",
                                 Period.ofDays(30),
                                 List.of(
-                                        new ActionTable.Condition(mean, AsStated.MET),
-                                        new ActionTable.Condition(share, AsStated.NOT_MET))),
+                                        new ActionTable.Condition(mean, LiteralResult.MET),
+                                        new ActionTable.Condition(share, LiteralResult.NOT_MET))),
                         ActionTable.Row.none("no action", List.of())),
                 all.actions().rows());
         assertEquals(0.1, all.risk().orElseThrow());
@@ -95,23 +95,23 @@ class CriterionJsonTest {
 
     @ParameterizedTest(name = "{0} for {1}")
     @CsvSource(delimiter = '|', quoteCharacter = '\'', textBlock = """
-            "form": "average"                  | "form": "mean"                    | 3 | /criteria/0/form | found "average", expected one of mean
-            "relation": ">="                   | "relation": "at-least"            | 3 | /criteria/0/relation | found ">=", expected one of less, at-most
+            "type": "average"                  | "type": "mean"                    | 3 | /criteria/0/type | found "average", expected one of mean
+            "relation": ">="                   | "relation": "at-least"            | 3 | /criteria/0/relation | found ">=", expected one of less-than, at-most
             "unit": "kg"                       | "unit": "[in_i]/h"                | 3 | /criteria/0/limit/unit | found "kg"
             "value": "much"                    | "value": 100                      | 3 | /criteria/0/limit/value | found "much", expected a number
             "value": -1                        | "value": 100                      | 3 | /criteria/0 | its limit is not above 0
-            "share": 1.01                      | "share": 0.9                      | 5 | /criteria/1 | its share is not above 0 and at most 1
-            "form": "confidence-bound", "share": 0.5, "x": 0 | "form": "mean" | 3 | /criteria/0 | its share is no level above 0.5 and below 1
+            "requiredShare": 1.01                      | "requiredShare": 0.9                      | 5 | /criteria/1 | its requiredShare is not above 0 and at most 1
+            "type": "confidence-bound", "level": 0.5, "x": 0 | "type": "mean" | 3 | /criteria/0 | its requiredShare is no level above 0.5 and below 1
             "value": 0, "unit": "mm/h"         | "value": 10, "unit": "mm/h"       | 5 | /criteria/1 | its roundingIncrement is not above 0
             "value": 1e-40, "unit": "mm/h"     | "value": 10, "unit": "mm/h"       | 6 | /criteria/1/roundingIncrement/value | found 1e-40, expected a number
             "value": 10, "unit": "[in_i]/h"    | "value": 10, "unit": "mm/h"       | 5 | /criteria/1 | its roundingIncrement is in [in_i]/h, its limit in mm/h: write both in one unit
             "roundingIncrement": 10            | "roundingIncrement": {"value": 10, "unit": "mm/h"} | 6 | /criteria/1/roundingIncrement | found
             "roundedTo": 10                    | "roundingIncrement": {"value": 10, "unit": "mm/h"} | 6 | /criteria/1/roundedTo | found the key "roundedTo"
             "dueDays": 30, "none": true        | "dueDays": 30                     | 9 | /actions/0 | it requires nothing (none: true) and has dueDays
-            "share": 1e-400                    | "share": 0.9                      | 5 | /criteria/1 | its share is not above 0 and at most 1
+            "requiredShare": 1e-400                    | "requiredShare": 0.9                      | 5 | /criteria/1 | its requiredShare is not above 0 and at most 1
             "nextTestRisk": 1e-400             | "nextTestRisk": 0.1               | 1 | '' | nextTestRisk is not above 0 and below 0.5
             "id": "mean"                       | "id": "share"                     | 1 | '' | more than one criterion is called mean
-            "form": "median"                   | "form": "share-of-locations"      | 5 | /criteria/1 | it has a share, which its form does not take
+            "type": "median"                   | "type": "share-of-locations"      | 5 | /criteria/1 | it has a share, which its type does not take
             "criterion": "men"                 | "criterion": "mean"               | 10 | /actions/0/when/0/criterion | found "men", expected one of mean, share
             "is": "passed"                     | "is": "not-met"                   | 10 | /actions/0/when/1/is | found "passed", expected one of met, not-met
             "dueDays": -1                      | "dueDays": 30                     | 9 | /actions/0 | its dueDays are below 0
@@ -131,7 +131,7 @@ class CriterionJsonTest {
     @Test
     void everyMissingPartIsNamed() {
         ReadCriteria read = CriterionJson.read("""
-                {"format": "infiltration-criterion/1", "criteria": [{"form": "share-of-locations"}],
+                {"format": "infiltration-criterion/1", "criteria": [{"type": "share-of-locations"}],
                  "actions": [{"when": [{}]}]}
                 """);
         String all = read.problems().toString();

@@ -13,7 +13,7 @@ import dev.infiltration.field.Surface;
 import dev.infiltration.review.Review;
 import dev.infiltration.summary.ActionTable;
 import dev.infiltration.summary.Criterion;
-import dev.infiltration.summary.Decision.AsStated;
+import dev.infiltration.summary.Decision.LiteralResult;
 import dev.infiltration.summary.Specification;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
@@ -31,7 +31,7 @@ class SeasonPageTest {
 
     private static final LocalDate DAY = LocalDate.of(2026, 11, 24);
     private static final Criterion MEAN = Criterion.of(
-                    Criterion.Form.MEAN,
+                    Criterion.Type.MEAN,
                     Criterion.Relation.AT_LEAST,
                     Reading.of("380", FieldUnit.INCH_PER_HOUR),
                     "unit-pavement",
@@ -41,14 +41,14 @@ class SeasonPageTest {
             .withActions(new ActionTable(List.of(ActionTable.Row.of(
                     "clean the whole surface",
                     Period.ofDays(60),
-                    List.of(new ActionTable.Condition(MEAN, AsStated.NOT_MET))))));
+                    List.of(new ActionTable.Condition(MEAN, LiteralResult.NOT_MET))))));
 
     private static Document page(SeasonPage page) {
         return Pages.sound(page.html());
     }
 
     private static Document page(FieldBook book, Specification specification) {
-        return page(SeasonPage.of(Review.of(book).judgedBy(specification), DAY));
+        return page(SeasonPage.of(Review.of(book).withSpecification(specification), DAY));
     }
 
     private static String counted(Document page, String name) {
@@ -127,7 +127,7 @@ class SeasonPageTest {
     void actionWithoutADayIsNoWork() {
         Specification idle = Specification.of(MEAN)
                 .withActions(new ActionTable(List.of(ActionTable.Row.of(
-                        "no action", null, List.of(new ActionTable.Condition(MEAN, AsStated.MET))))));
+                        "no action", null, List.of(new ActionTable.Condition(MEAN, LiteralResult.MET))))));
         Document page = page(Pages.demo(), idle);
         assertEquals("3 2520 m\u00B2", counted(page, "Due for work"), "those that do not meet the criterion alone");
         assertEquals("0 0 m\u00B2", counted(page, "Overdue"));
@@ -138,7 +138,7 @@ class SeasonPageTest {
     void whatIsAskedForThoughAllIsMetSaysWhatItWentBy() {
         Specification again = Specification.of(MEAN)
                 .withActions(new ActionTable(List.of(ActionTable.Row.of(
-                        "test again", Period.ofDays(9), List.of(new ActionTable.Condition(MEAN, AsStated.MET))))));
+                        "test again", Period.ofDays(9), List.of(new ActionTable.Condition(MEAN, LiteralResult.MET))))));
         Element work = page(Pages.demo(), again).getElementById("work");
         Element pavers = work.select("section").stream()
                 .filter(each -> each.selectFirst("h3").text().equals("Surface HQ-A"))
@@ -150,7 +150,7 @@ class SeasonPageTest {
 
     @Test
     void beforeItsDayNothingIsOverdue() {
-        Review review = Review.of(Pages.demo()).judgedBy(JUDGED);
+        Review review = Review.of(Pages.demo()).withSpecification(JUDGED);
         Document page = page(SeasonPage.of(review, LocalDate.of(2024, 11, 10)));
         assertTrue(counted(page, "Overdue").startsWith("0 "));
         assertTrue(page.text().contains("Nothing is known to be overdue on 2024-11-10."));

@@ -9,8 +9,8 @@ import dev.infiltration.field.Visit;
 import dev.infiltration.statistics.Conclusion;
 import dev.infiltration.statistics.McNemar;
 import dev.infiltration.summary.Criterion;
-import dev.infiltration.summary.Criterion.Form;
 import dev.infiltration.summary.Criterion.Relation;
+import dev.infiltration.summary.Criterion.Type;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import java.util.List;
@@ -50,7 +50,7 @@ class BeforeAfterTest {
         assertEquals("V1", cleaning.fresh().orElseThrow().subject());
         // (6250 - 1250) / (9000 - 1250)
         assertEquals(5000.0 / 7750, cleaning.recovery().orElseThrow().share(), 1e-4);
-        assertEquals(List.of("visit V1 of 2019-06-01, the first, stands for the new surface"), cleaning.says());
+        assertEquals(List.of("visit V1 of 2019-06-01, the first, stands for the new surface"), cleaning.notes());
     }
 
     @Test
@@ -70,7 +70,7 @@ class BeforeAfterTest {
                 .maintenance("M1", "2021-07-01T11:00")
                 .visit("V2", "2021-07-05", 5000, 5000, Double.NaN, 5000);
         assertEquals(List.of("A1"), only(years).locations());
-        assertEquals(List.of("left out, a bound or no rate: A2"), only(years).says());
+        assertEquals(List.of("left out, a bound or no rate: A2"), only(years).notes());
     }
 
     @Test
@@ -98,7 +98,7 @@ class BeforeAfterTest {
         assertEquals(0, only(years).comparison().pairs());
         assertEquals(
                 List.of("not compared: tested by unit-pavement and by utility-practice"),
-                only(years).says());
+                only(years).notes());
     }
 
     @Test
@@ -108,14 +108,14 @@ class BeforeAfterTest {
                 .visit("V2", "2021-07-05", 5000)
                 .last(visit -> visit.withPurpose(Visit.Purpose.AFTER_MAINTENANCE));
         assertEquals(
-                List.of("the book has no entry of the maintenance"), only(years).says());
+                List.of("the book has no entry of the maintenance"), only(years).notes());
         assertEquals(1, only(years).comparison().pairs());
     }
 
     @Test
     void locationsThatComeToPassAreCounted() {
         Criterion criterion = Criterion.of(
-                Form.EVERY_LOCATION,
+                Type.EVERY_LOCATION,
                 Relation.AT_LEAST,
                 Reading.of("5200", FieldUnit.MILLIMETRE_PER_HOUR),
                 "unit-pavement",

@@ -13,10 +13,10 @@ import dev.infiltration.field.TestRun;
 import dev.infiltration.field.Visit;
 import dev.infiltration.summary.ActionTable;
 import dev.infiltration.summary.Criterion;
-import dev.infiltration.summary.Criterion.Form;
 import dev.infiltration.summary.Criterion.Relation;
+import dev.infiltration.summary.Criterion.Type;
 import dev.infiltration.summary.Decision;
-import dev.infiltration.summary.Decision.AsStated;
+import dev.infiltration.summary.Decision.LiteralResult;
 import dev.infiltration.summary.Specification;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
@@ -30,19 +30,19 @@ import org.junit.jupiter.api.Test;
 /** Decisions on the visits of invented books. */
 class DecisionsTest {
 
-    private static final Criterion MEAN = criterion(Form.MEAN, "unit-pavement");
-    private static final Criterion EVERY = criterion(Form.EVERY_LOCATION, "unit-pavement");
+    private static final Criterion MEAN = criterion(Type.MEAN, "unit-pavement");
+    private static final Criterion EVERY = criterion(Type.EVERY_LOCATION, "unit-pavement");
 
     private static final Years SIX = Years.random(6).visit("V1", "2026-06-03", 5000, 5100, 5200, 5300, 5400, 5500);
 
-    private static Criterion criterion(Form form, String method) {
+    private static Criterion criterion(Type type, String method) {
         return Criterion.of(
-                form, Relation.AT_LEAST, Reading.of("2540", FieldUnit.MILLIMETRE_PER_HOUR), method, "invented");
+                type, Relation.AT_LEAST, Reading.of("2540", FieldUnit.MILLIMETRE_PER_HOUR), method, "invented");
     }
 
     private static Decision only(Years years, Criterion criterion) {
         List<VisitDecision> decisions =
-                years.review().judgedBy(Specification.of(criterion)).decisions();
+                years.review().withSpecification(Specification.of(criterion)).decisions();
         assertEquals(1, decisions.size());
         return decisions.get(0).decision();
     }
@@ -53,46 +53,47 @@ class DecisionsTest {
                 SIX.visit("V2", "2026-07-03").visit("V3", "2026-08-03", 100).review();
         assertTrue(review.decisions().isEmpty());
         List<VisitDecision> decisions =
-                review.judgedBy(Specification.of(MEAN, EVERY)).decisions();
+                review.withSpecification(Specification.of(MEAN, EVERY)).decisions();
         assertEquals(
                 List.of("V1 MET", "V1 MET", "V3 NOT_MET", "V3 NOT_MET"),
                 decisions.stream()
                         .map(each ->
-                                each.visit().subject() + " " + each.decision().asStated())
+                                each.visit().subject() + " " + each.decision().literalResult())
                         .toList());
     }
 
     @Test
     void randomLocationsCarryADecisionAndTargetedOnesDoNot() {
-        assertTrue(only(SIX, MEAN).isShown());
+        assertTrue(only(SIX, MEAN).isConfirmed());
         Years targeted = Years.of(Selection.TARGETED, 6).visit("V1", "2026-06-03", 5000, 5100, 5200, 5300, 5400, 5500);
         Decision decision = only(targeted, MEAN);
-        assertEquals(AsStated.MET, decision.asStated());
-        assertEquals(List.of("the locations do not stand for the surface"), decision.doubts());
+        assertEquals(LiteralResult.MET, decision.literalResult());
+        assertEquals(List.of("the locations do not stand for the surface"), decision.reasons());
     }
 
     @Test
     void criterionGoesByAnyNameOfTheMethod() {
-        assertEquals(AsStated.MET, only(SIX, criterion(Form.MEAN, "C1781")).asStated());
+        assertEquals(LiteralResult.MET, only(SIX, criterion(Type.MEAN, "C1781")).literalResult());
         assertEquals(
-                AsStated.MET, only(SIX, criterion(Form.MEAN, "Unit-Pavement")).asStated());
+                LiteralResult.MET,
+                only(SIX, criterion(Type.MEAN, "Unit-Pavement")).literalResult());
     }
 
     @Test
     void criterionOfAnotherMethodIsRefusedUnlessItSaysHow() {
-        Criterion other = criterion(Form.MEAN, "pervious-concrete");
+        Criterion other = criterion(Type.MEAN, "pervious-concrete");
         Decision refused = only(SIX, other);
-        assertEquals(AsStated.NO_FIGURE, refused.asStated());
+        assertEquals(LiteralResult.NOT_EVALUATED, refused.literalResult());
         assertEquals(
                 List.of("refused: the limit belongs to pervious-concrete, the rates to unit-pavement"),
-                refused.doubts());
+                refused.reasons());
         Decision told = only(SIX, other.forOtherMethods("the town judges pavers alike"));
-        assertEquals(AsStated.MET, told.asStated());
-        assertEquals(List.of("limit of pervious-concrete: the town judges pavers alike"), told.says());
+        assertEquals(LiteralResult.MET, told.literalResult());
+        assertEquals(List.of("limit of pervious-concrete: the town judges pavers alike"), told.notes());
         Decision unknown = only(SIX.last(visit -> visit.withMethod("home-made")), MEAN);
         assertEquals(
                 List.of("refused: the limit belongs to unit-pavement, the rates to an unknown method"),
-                unknown.doubts());
+                unknown.reasons());
     }
 
     /** A seal that was repaired may have leaked before: the finding raises the rate and the run still counts. */
@@ -100,8 +101,8 @@ class DecisionsTest {
     void findingThatRaisesTheRateOfACountingRunPutsAPassInDoubt() {
         UnaryOperator<TestRun> leak = run -> run.withEvents(List.of(Event.of(Event.Kind.LEAK)));
         Decision decision = only(SIX.last(visit -> firstRun(visit, leak)), MEAN);
-        assertEquals(AsStated.MET, decision.asStated());
-        assertEquals(List.of("it rests on upper bounds", "findings on the tests raise the rate"), decision.doubts());
+        assertEquals(LiteralResult.MET, decision.literalResult());
+        assertEquals(List.of("it rests on upper bounds", "findings on the tests raise the rate"), decision.reasons());
     }
 
     private static Visit firstRun(Visit visit, UnaryOperator<TestRun> change) {
@@ -118,18 +119,18 @@ class DecisionsTest {
                 ActionTable.Row.of(
                         "clean locally",
                         Period.ofDays(60),
-                        List.of(new ActionTable.Condition(EVERY, AsStated.NOT_MET))),
-                ActionTable.Row.none("no action", List.of(new ActionTable.Condition(EVERY, AsStated.MET)))));
+                        List.of(new ActionTable.Condition(EVERY, LiteralResult.NOT_MET))),
+                ActionTable.Row.none("no action", List.of(new ActionTable.Condition(EVERY, LiteralResult.MET)))));
         Specification specification = Specification.of(EVERY).withActions(table);
         Years slow = Years.random(6).visit("V1", "2026-06-03", 500, 5100, 5200, 5300, 5400, 5500);
         assertEquals(
                 "clean locally by 2026-08-02 (based on a result that is not confirmed)",
-                slow.review().judgedBy(specification).actions().get(0).toString());
+                slow.review().withSpecification(specification).actions().get(0).toString());
         Years blank = slow.last(visit -> firstRun(visit, run -> run.withWater(null)));
-        Review review = blank.review().judgedBy(specification);
+        Review review = blank.review().withSpecification(specification);
         Decision decision = review.decisions().get(0).decision();
         assertTrue(decision.isOpen());
-        assertFalse(decision.isShown());
+        assertFalse(decision.isConfirmed());
         VisitAction action = review.actions().get(0);
         assertTrue(action.isOpen());
         assertEquals(
@@ -146,7 +147,7 @@ class DecisionsTest {
         ActionTable table = new ActionTable(List.of(ActionTable.Row.of("clean", Period.ofDays(60), List.of())));
         Years blank = SIX.last(visit -> firstRun(visit, run -> run.withEnd(null)));
         VisitAction action = blank.review()
-                .judgedBy(Specification.none().withActions(table))
+                .withSpecification(Specification.none().withActions(table))
                 .actions()
                 .get(0);
         assertEquals("clean by 2026-08-02 (the record is incomplete)", action.toString());
@@ -159,7 +160,8 @@ class DecisionsTest {
                 SIX.last(visit -> visit.withPurpose(Visit.Purpose.TRAINING)).review();
         assertEquals(6, training.locations().size());
         assertTrue(training.histories().isEmpty());
-        assertTrue(training.judgedBy(Specification.of(MEAN)).decisions().isEmpty());
+        assertTrue(
+                training.withSpecification(Specification.of(MEAN)).decisions().isEmpty());
     }
 
     @Test
@@ -169,11 +171,11 @@ class DecisionsTest {
                         "clean locally",
                         Period.ofDays(30),
                         List.of(
-                                new ActionTable.Condition(MEAN, AsStated.MET),
-                                new ActionTable.Condition(EVERY, AsStated.NOT_MET))),
+                                new ActionTable.Condition(MEAN, LiteralResult.MET),
+                                new ActionTable.Condition(EVERY, LiteralResult.NOT_MET))),
                 ActionTable.Row.of("no action", Period.ofYears(1), List.of())));
         Years clogged = Years.random(6).visit("V2", "2026-06-04", 5000, 5100, 5200, 5300, 5400, 500);
-        Review review = clogged.review().judgedBy(Specification.none().withActions(table));
+        Review review = clogged.review().withSpecification(Specification.none().withActions(table));
         VisitAction action = review.actions().get(0);
         assertEquals("clean locally", action.chosen().action());
         assertEquals(LocalDate.of(2026, 7, 4), action.chosen().due());
@@ -181,7 +183,7 @@ class DecisionsTest {
         assertEquals(
                 "no action",
                 SIX.review()
-                        .judgedBy(Specification.none().withActions(table))
+                        .withSpecification(Specification.none().withActions(table))
                         .actions()
                         .get(0)
                         .chosen()
@@ -193,7 +195,7 @@ class DecisionsTest {
         ActionTable table = new ActionTable(List.of(ActionTable.Row.of("no action", Period.ofYears(1), List.of())));
         Years undated = SIX.last(visit -> visit.withDate(null));
         List<VisitAction> actions = undated.review()
-                .judgedBy(Specification.none().withActions(table))
+                .withSpecification(Specification.none().withActions(table))
                 .actions();
         assertEquals(1, actions.size());
         assertTrue(actions.get(0).isOpen());
@@ -204,8 +206,9 @@ class DecisionsTest {
     void noActionIsNotRepeatedBesideAVisitWithoutADate() {
         ActionTable table = new ActionTable(List.of(ActionTable.Row.none("no action", List.of())));
         Years two = SIX.visit("V2", "2026-07-03", 100).last(visit -> visit.withDate(null));
-        List<VisitAction> actions =
-                two.review().judgedBy(Specification.none().withActions(table)).actions();
+        List<VisitAction> actions = two.review()
+                .withSpecification(Specification.none().withActions(table))
+                .actions();
         assertTrue(actions.stream().allMatch(VisitAction::isOpen), actions::toString);
     }
 }

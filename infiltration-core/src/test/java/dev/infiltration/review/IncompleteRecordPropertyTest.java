@@ -12,10 +12,10 @@ import dev.infiltration.exchange.FieldBookJson;
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.summary.ActionTable;
 import dev.infiltration.summary.Criterion;
-import dev.infiltration.summary.Criterion.Form;
 import dev.infiltration.summary.Criterion.Relation;
+import dev.infiltration.summary.Criterion.Type;
 import dev.infiltration.summary.Decision;
-import dev.infiltration.summary.Decision.AsStated;
+import dev.infiltration.summary.Decision.LiteralResult;
 import dev.infiltration.summary.Specification;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
@@ -108,7 +108,7 @@ class IncompleteRecordPropertyTest {
     }
 
     private static Review review(ObjectNode book, Specification specification) {
-        return Review.of(FieldBookJson.withDefaults().read(book.toString())).judgedBy(specification);
+        return Review.of(FieldBookJson.withDefaults().read(book.toString())).withSpecification(specification);
     }
 
     /** Every value, and every element of a list. */
@@ -145,19 +145,21 @@ class IncompleteRecordPropertyTest {
 
     private static Specification specification(Random random) {
         List<Criterion> criteria = new ArrayList<>();
-        for (Form form : List.of(Form.MEAN, Form.EVERY_LOCATION, Form.MEDIAN, Form.GEOMETRIC_MEAN)) {
+        for (Type type : List.of(Type.MEAN, Type.EVERY_LOCATION, Type.MEDIAN, Type.GEOMETRIC_MEAN)) {
             Relation relation = random.nextInt(4) == 0 ? Relation.AT_MOST : Relation.AT_LEAST;
             String limit = List.of("200", "1000", "3000", "6000", "20000").get(random.nextInt(5));
             criteria.add(Criterion.of(
-                    form, relation, Reading.of(limit, FieldUnit.MILLIMETRE_PER_HOUR), "unit-pavement", "invented"));
+                    type, relation, Reading.of(limit, FieldUnit.MILLIMETRE_PER_HOUR), "unit-pavement", "invented"));
         }
         Criterion first = criteria.get(random.nextInt(criteria.size()));
         List<ActionTable.Row> rows = List.of(
                 ActionTable.Row.of(
-                        "clean", Period.ofDays(30), List.of(new ActionTable.Condition(first, AsStated.NOT_MET))),
+                        "clean", Period.ofDays(30), List.of(new ActionTable.Condition(first, LiteralResult.NOT_MET))),
                 ActionTable.Row.none(
                         "no action",
-                        random.nextBoolean() ? List.of() : List.of(new ActionTable.Condition(first, AsStated.MET))));
+                        random.nextBoolean()
+                                ? List.of()
+                                : List.of(new ActionTable.Condition(first, LiteralResult.MET))));
         return new Specification(criteria, new ActionTable(rows), 0.1);
     }
 
@@ -183,7 +185,7 @@ class IncompleteRecordPropertyTest {
     }
 
     private static boolean isConfirmedPass(Decision decision) {
-        return decision.isShown() && decision.asStated() == AsStated.MET;
+        return decision.isConfirmed() && decision.literalResult() == LiteralResult.MET;
     }
 
     private static boolean isNone(VisitAction action) {

@@ -13,8 +13,8 @@ import dev.infiltration.field.Maintenance;
 import dev.infiltration.field.Visit;
 import dev.infiltration.review.SurfaceHistory.Figure;
 import dev.infiltration.summary.Criterion;
-import dev.infiltration.summary.Criterion.Form;
 import dev.infiltration.summary.Criterion.Relation;
+import dev.infiltration.summary.Criterion.Type;
 import dev.infiltration.summary.Specification;
 import dev.infiltration.trend.LimitDate;
 import dev.infiltration.trend.TrendPeriod;
@@ -36,9 +36,9 @@ class SurfaceHistoryTest {
             .visit("V3", "2022-06-01", 4700, 3500)
             .visit("V4", "2023-06-01", 3700, 2600);
 
-    private static Criterion atLeast(Form form, String limit) {
+    private static Criterion atLeast(Type type, String limit) {
         return Criterion.of(
-                form, Relation.AT_LEAST, Reading.of(limit, FieldUnit.MILLIMETRE_PER_HOUR), "unit-pavement", "invented");
+                type, Relation.AT_LEAST, Reading.of(limit, FieldUnit.MILLIMETRE_PER_HOUR), "unit-pavement", "invented");
     }
 
     private static String stretches(Years years) {
@@ -117,25 +117,26 @@ class SurfaceHistoryTest {
     @Test
     void limitIsReachedWhereTheFigureOfTheCriterionComesToIt() {
         SurfaceHistory history = FALLING.history();
-        LocalDate mean = date(history, Form.MEAN);
-        LocalDate lowest = date(history, Form.EVERY_LOCATION);
+        LocalDate mean = date(history, Type.MEAN);
+        LocalDate lowest = date(history, Type.EVERY_LOCATION);
         assertTrue(lowest.isBefore(mean), lowest + " " + mean);
         assertTrue(mean.isAfter(LocalDate.of(2026, 1, 1)) && mean.isBefore(LocalDate.of(2028, 1, 1)), mean.toString());
         assertEquals(
                 Figure.MINIMUM,
-                history.reached(atLeast(Form.EVERY_LOCATION, "1000")).figure());
+                history.reached(atLeast(Type.EVERY_LOCATION, "1000")).figure());
     }
 
-    private static LocalDate date(SurfaceHistory history, Form form) {
-        return history.reached(atLeast(form, "1000")).crossing().date().orElseThrow();
+    private static LocalDate date(SurfaceHistory history, Type type) {
+        return history.reached(atLeast(type, "1000")).crossing().date().orElseThrow();
     }
 
     @Test
     void nextTestIsNamedByTheRiskGivenAlone() {
-        Criterion criterion = atLeast(Form.MEAN, "1000");
+        Criterion criterion = atLeast(Type.MEAN, "1000");
         LimitReached plain = FALLING.history().reached(criterion);
         assertTrue(plain.nextTest().isEmpty());
-        Review review = FALLING.review().judgedBy(Specification.of(criterion).withNextTestRisk(0.1));
+        Review review =
+                FALLING.review().withSpecification(Specification.of(criterion).withNextTestRisk(0.1));
         LimitReached risked = review.histories().get(0).reached(criterion);
         assertTrue(risked.nextTest()
                 .orElseThrow()
@@ -149,16 +150,16 @@ class SurfaceHistoryTest {
             """)
     void noDateAcrossMaintenance(String cleaned, String why) {
         SurfaceHistory history = FALLING.maintenance("M1", cleaned).history();
-        assertTrue(why(history, atLeast(Form.MEAN, "1000")).contains(why));
+        assertTrue(why(history, atLeast(Type.MEAN, "1000")).contains(why));
     }
 
     @Test
     void noDateAcrossLocationsOrMethods() {
         Years elsewhere = FALLING.visit("V5", "2024-06-01", 3000, Double.NaN);
-        assertTrue(why(elsewhere.history(), atLeast(Form.MEAN, "1000")).contains("not the same locations throughout"));
+        assertTrue(why(elsewhere.history(), atLeast(Type.MEAN, "1000")).contains("not the same locations throughout"));
         Years otherwise =
                 FALLING.visit("V5", "2024-06-01", 3000, 2000).last(visit -> visit.withMethod("utility-practice"));
-        Criterion forAny = atLeast(Form.MEAN, "1000").forOtherMethods("a trial");
+        Criterion forAny = atLeast(Type.MEAN, "1000").forOtherMethods("a trial");
         assertTrue(why(otherwise.history(), forAny).contains("the method changed"));
     }
 
@@ -167,9 +168,9 @@ class SurfaceHistoryTest {
         SurfaceHistory history = FALLING.history();
         assertEquals(
                 List.of("no single figure is compared with the limit"),
-                why(history, atLeast(Form.SHARE_OF_LOCATIONS, "1000")));
+                why(history, atLeast(Type.SHARE_OF_LOCATIONS, "1000")));
         Criterion other = Criterion.of(
-                Form.MEAN,
+                Type.MEAN,
                 Relation.AT_LEAST,
                 Reading.of("1000", FieldUnit.MILLIMETRE_PER_HOUR),
                 "pervious-concrete",
@@ -177,12 +178,12 @@ class SurfaceHistoryTest {
         assertEquals(List.of("refused: the limit belongs to pervious-concrete"), why(history, other));
         assertFalse(history.reached(other.forOtherMethods("a trial")).crossing() instanceof LimitDate.NotGiven);
         Criterion ceiling = Criterion.of(
-                Form.MEAN, Relation.AT_MOST, Reading.of("1000", FieldUnit.MILLIMETRE_PER_HOUR), "C1781", "invented");
+                Type.MEAN, Relation.AT_MOST, Reading.of("1000", FieldUnit.MILLIMETRE_PER_HOUR), "C1781", "invented");
         assertEquals(List.of("the limit is one from above"), why(history, ceiling));
     }
 
     private static List<String> why(SurfaceHistory history, Criterion criterion) {
-        return history.reached(criterion).crossing() instanceof LimitDate.NotGiven none ? none.says() : List.of();
+        return history.reached(criterion).crossing() instanceof LimitDate.NotGiven none ? none.notes() : List.of();
     }
 
     @Test
@@ -193,26 +194,26 @@ class SurfaceHistoryTest {
         String says = "the locations do not stand for the surface: said of these spots alone";
         assertEquals(
                 List.of(says),
-                targeted.history().trend(Figure.MEAN).stretches().get(0).says());
+                targeted.history().trend(Figure.MEAN).stretches().get(0).notes());
         assertEquals(
                 List.of(),
-                FALLING.history().trend(Figure.MEAN).stretches().get(0).says());
+                FALLING.history().trend(Figure.MEAN).stretches().get(0).notes());
         assertTrue(targeted.maintenance("M1", "2020-08-01T11:00")
                 .history()
                 .beforeAfter()
                 .get(0)
-                .says()
+                .notes()
                 .contains(says));
     }
 
     @Test
     void maintenanceWithoutADayLeavesNoDateOfALimit() {
-        Criterion limit = atLeast(Form.MEAN, "2000");
+        Criterion limit = atLeast(Type.MEAN, "2000");
         assertTrue(FALLING.history().reached(limit).crossing() instanceof LimitDate.Expected);
         Years undated = new Years(FALLING.locations(), FALLING.visits(), List.of(Maintenance.of("M9", "HQ-A")));
         assertEquals(
                 List.of("no day is recorded of the maintenance M9: the rate may have started anew"),
-                undated.history().reached(limit).crossing().says());
+                undated.history().reached(limit).crossing().notes());
     }
 
     /** Four falling years, then "at most 900" below a limit of 2000: the line through the four says nothing of that. */
@@ -221,6 +222,6 @@ class SurfaceHistoryTest {
         Years clogged = FALLING.visit("V5", "2024-06-01", -900, -800);
         assertEquals(
                 List.of("at most below the limit on 2024-06-01 already"),
-                clogged.history().reached(atLeast(Form.MEAN, "2000")).crossing().says());
+                clogged.history().reached(atLeast(Type.MEAN, "2000")).crossing().notes());
     }
 }

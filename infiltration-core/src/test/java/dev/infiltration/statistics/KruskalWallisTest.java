@@ -47,7 +47,7 @@ class KruskalWallisTest {
     @Test
     void thePublishedCaseIsCountedOut() {
         assertEquals(Fractions.of("89647/126126"), mucociliary().exact().orElseThrow());
-        assertEquals(Conclusion.NOT_SHOWN, mucociliary().conclusion());
+        assertEquals(Conclusion.NOT_SIGNIFICANT, mucociliary().conclusion());
         assertEquals(14, mucociliary().n());
     }
 
@@ -65,7 +65,7 @@ class KruskalWallisTest {
         KruskalWallis test = KruskalWallis.of(new double[] {1, 2}, new double[] {3, 4});
         // 2 of 6 deals (derived)
         assertEquals(1 / 3.0, test.smallestP(), 1e-15);
-        assertEquals(Conclusion.CANNOT_TELL, test.conclusion());
+        assertEquals(Conclusion.INSUFFICIENT_DATA, test.conclusion());
     }
 
     @Test

@@ -88,10 +88,10 @@ class MannKendallTest {
 
     @Test
     void fourDatesCannotTellAndFiveCan() {
-        assertEquals(Conclusion.CANNOT_TELL, MannKendall.of(4, 3, 2, 1).conclusion());
+        assertEquals(Conclusion.INSUFFICIENT_DATA, MannKendall.of(4, 3, 2, 1).conclusion());
         assertEquals(Conclusion.LOWER, MannKendall.of(5, 4, 3, 2, 1).conclusion());
         assertEquals(Conclusion.HIGHER, MannKendall.of(1, 2, 3, 4, 5).conclusion());
-        assertEquals(Conclusion.NOT_SHOWN, MannKendall.of(1, 2, 5, 4, 3).conclusion());
+        assertEquals(Conclusion.NOT_SIGNIFICANT, MannKendall.of(1, 2, 5, 4, 3).conclusion());
     }
 
     @Test

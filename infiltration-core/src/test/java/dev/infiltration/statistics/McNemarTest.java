@@ -33,16 +33,16 @@ class McNemarTest {
         assertEquals(1, none.exact().value());
         assertEquals(0, none.chiSquared(Continuity.CORRECTED));
         assertEquals(1, none.approximate(Continuity.CORRECTED));
-        assertEquals(Conclusion.CANNOT_TELL, none.conclusion());
+        assertEquals(Conclusion.INSUFFICIENT_DATA, none.conclusion());
         assertThrows(IllegalArgumentException.class, () -> new McNemar(1, -1));
     }
 
     @Test
     void sixChangesOneWayAreTheFewestThatShow() {
-        assertEquals(Conclusion.CANNOT_TELL, new McNemar(5, 0).conclusion());
+        assertEquals(Conclusion.INSUFFICIENT_DATA, new McNemar(5, 0).conclusion());
         assertEquals(Conclusion.HIGHER, new McNemar(6, 0).conclusion());
         assertEquals(Conclusion.LOWER, new McNemar(0, 6).conclusion());
-        assertEquals(Conclusion.NOT_SHOWN, new McNemar(5, 1).conclusion());
+        assertEquals(Conclusion.NOT_SIGNIFICANT, new McNemar(5, 1).conclusion());
     }
 
     @Test

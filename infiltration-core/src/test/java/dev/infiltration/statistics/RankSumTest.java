@@ -145,7 +145,7 @@ class RankSumTest {
         double[] low = {1, 2, 3};
         double[] high = {11, 12, 13};
         assertEquals(0.1, RankSum.of(low, high).smallestP());
-        assertEquals(Conclusion.CANNOT_TELL, RankSum.of(low, high).conclusion());
+        assertEquals(Conclusion.INSUFFICIENT_DATA, RankSum.of(low, high).conclusion());
         assertEquals(
                 Conclusion.LOWER,
                 RankSum.of(new double[] {1, 2, 3, 4}, new double[] {11, 12, 13, 14})
@@ -188,7 +188,7 @@ class RankSumTest {
     void emptyGroupsShowNothing() {
         RankSum test = RankSum.of(new double[0], new double[] {1, 2});
         assertEquals(1, test.p());
-        assertEquals(Conclusion.CANNOT_TELL, test.conclusion());
+        assertEquals(Conclusion.INSUFFICIENT_DATA, test.conclusion());
         assertTrue(test.shift().isEmpty());
         assertTrue(test.interval(0.95).isEmpty());
     }

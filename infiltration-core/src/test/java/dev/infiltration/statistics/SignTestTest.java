@@ -43,7 +43,7 @@ class SignTestTest {
     void nothingShowsNothing() {
         SignTest none = SignTest.of();
         assertEquals(ExactProbability.of(1, 1), none.exact());
-        assertEquals(Conclusion.CANNOT_TELL, none.conclusion());
+        assertEquals(Conclusion.INSUFFICIENT_DATA, none.conclusion());
         assertThrows(IllegalArgumentException.class, () -> new SignTest(-1, 2));
     }
 

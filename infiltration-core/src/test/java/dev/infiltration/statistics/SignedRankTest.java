@@ -102,10 +102,11 @@ class SignedRankTest {
 
     @Test
     void fiveDifferencesCannotTellAndSixCan() {
-        assertEquals(Conclusion.CANNOT_TELL, SignedRank.of(1, 2, 3, 4, 5).conclusion());
+        assertEquals(Conclusion.INSUFFICIENT_DATA, SignedRank.of(1, 2, 3, 4, 5).conclusion());
         assertEquals(Conclusion.HIGHER, SignedRank.of(1, 2, 3, 4, 5, 6).conclusion());
         assertEquals(Conclusion.LOWER, SignedRank.of(-1, -2, -3, -4, -5, -6).conclusion());
-        assertEquals(Conclusion.NOT_SHOWN, SignedRank.of(-1, 2, -3, 4, -5, 6).conclusion());
+        assertEquals(
+                Conclusion.NOT_SIGNIFICANT, SignedRank.of(-1, 2, -3, 4, -5, 6).conclusion());
     }
 
     @Test

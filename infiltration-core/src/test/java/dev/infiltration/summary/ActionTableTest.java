@@ -9,9 +9,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.infiltration.summary.ActionTable.Choice;
 import dev.infiltration.summary.ActionTable.Condition;
 import dev.infiltration.summary.ActionTable.Row;
-import dev.infiltration.summary.Criterion.Form;
 import dev.infiltration.summary.Criterion.Relation;
-import dev.infiltration.summary.Decision.AsStated;
+import dev.infiltration.summary.Criterion.Type;
+import dev.infiltration.summary.Decision.LiteralResult;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import java.time.LocalDate;
@@ -22,21 +22,21 @@ import org.junit.jupiter.api.Test;
 
 class ActionTableTest {
 
-    private static Criterion above(Form form) {
+    private static Criterion above(Type type) {
         return Criterion.of(
-                form,
+                type,
                 Relation.AT_LEAST,
                 Reading.of("254", FieldUnit.MILLIMETRE_PER_HOUR),
                 "unit-pavement",
                 "the owner");
     }
 
-    private static final Condition MEAN_PASSES = new Condition(above(Form.MEAN), AsStated.MET);
-    private static final Condition A_SPOT_FAILS = new Condition(above(Form.EVERY_LOCATION), AsStated.NOT_MET);
+    private static final Condition MEAN_PASSES = new Condition(above(Type.MEAN), LiteralResult.MET);
+    private static final Condition A_SPOT_FAILS = new Condition(above(Type.EVERY_LOCATION), LiteralResult.NOT_MET);
     private static final ActionTable TABLE = new ActionTable(List.of(
             Row.of("clean locally", Period.ofDays(30), List.of(MEAN_PASSES, A_SPOT_FAILS)),
             Row.none("no action", List.of(MEAN_PASSES)),
-            Row.of("clean", Period.ofDays(14), List.of(new Condition(above(Form.MEAN), AsStated.NOT_MET)))));
+            Row.of("clean", Period.ofDays(14), List.of(new Condition(above(Type.MEAN), LiteralResult.NOT_MET)))));
 
     private static Choice choose(double... rates) {
         return TABLE.choose(
@@ -52,14 +52,14 @@ class ActionTableTest {
         assertEquals("clean locally", choice.action());
         assertEquals(LocalDate.of(2026, 7, 3), choice.due());
         assertEquals(2, choice.because().size());
-        assertFalse(choice.isShown());
+        assertFalse(choice.isConfirmed());
         assertEquals("clean locally by 2026-07-03 (based on a result that is not confirmed)", choice.toString());
     }
 
     @Test
     void theFirstRowThatHoldsIsTaken() {
         assertEquals("no action", choose(1000, 1100, 900).action());
-        assertTrue(choose(1000, 1100, 900).isShown());
+        assertTrue(choose(1000, 1100, 900).isConfirmed());
         assertEquals("clean", choose(100, 110, 90).action());
         assertEquals("no action", choose(1000, 1100, 900).toString());
     }

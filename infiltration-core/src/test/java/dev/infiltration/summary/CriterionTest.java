@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.infiltration.summary.Criterion.Form;
 import dev.infiltration.summary.Criterion.Purpose;
 import dev.infiltration.summary.Criterion.Relation;
+import dev.infiltration.summary.Criterion.Type;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
@@ -22,7 +22,7 @@ class CriterionTest {
 
     private static Criterion inches(Relation relation, String limit) {
         return Criterion.of(
-                Form.MEAN, relation, Reading.of(limit, FieldUnit.INCH_PER_HOUR), "unit-pavement", "the owner");
+                Type.MEAN, relation, Reading.of(limit, FieldUnit.INCH_PER_HOUR), "unit-pavement", "the owner");
     }
 
     @ParameterizedTest(name = "{1} mm/h {0} 10 in/h: {2}")
@@ -45,9 +45,9 @@ class CriterionTest {
     void tenOrLessIsNotBelowTwoHundredAndFifty() {
         // "10 in/h or less" (Everett WA table 22, published) and "below 250 mm/h" (Ontario, published): 252 mm/h tells
         // them apart
-        Criterion tenOrLess = inches(Relation.MORE, "10");
+        Criterion tenOrLess = inches(Relation.MORE_THAN, "10");
         Criterion below250 = Criterion.of(
-                Form.MEAN, Relation.AT_LEAST, Reading.of("250", FieldUnit.MILLIMETRE_PER_HOUR), "unit-pavement", "x");
+                Type.MEAN, Relation.AT_LEAST, Reading.of("250", FieldUnit.MILLIMETRE_PER_HOUR), "unit-pavement", "x");
         assertFalse(tenOrLess.passes(new InfiltrationRate(252)));
         assertTrue(below250.passes(new InfiltrationRate(252)));
     }
@@ -55,7 +55,7 @@ class CriterionTest {
     @Test
     void comparisonIsByDecimals() {
         // 0.1 + 0.2 is 0.30000000000000004 as a double
-        assertTrue(Criterion.of(Form.MEAN, Relation.AT_MOST, Reading.of("0.3", FieldUnit.MILLIMETRE_PER_HOUR), "m", "s")
+        assertTrue(Criterion.of(Type.MEAN, Relation.AT_MOST, Reading.of("0.3", FieldUnit.MILLIMETRE_PER_HOUR), "m", "s")
                 .passes(new InfiltrationRate(0.1 + 0.2)));
     }
 
@@ -93,8 +93,8 @@ class CriterionTest {
                 "mean ≥ 10 in/h, unit-pavement (the owner)",
                 inches(Relation.AT_LEAST, "10").toString());
         Criterion share = Criterion.of(
-                        Form.SHARE_OF_LOCATIONS,
-                        Relation.MORE,
+                        Type.SHARE_OF_LOCATIONS,
+                        Relation.MORE_THAN,
                         Reading.of("100", FieldUnit.MILLIMETRE_PER_HOUR),
                         "m",
                         "s")
@@ -117,7 +117,7 @@ class CriterionTest {
                 IllegalArgumentException.class,
                 () -> any.withRounding(Reading.of("1", FieldUnit.MILLIMETRE_PER_HOUR)),
                 "in another unit than the limit");
-        Criterion bound = Criterion.of(Form.CONFIDENCE_BOUND, Relation.AT_LEAST, any.limit(), "m", "s");
+        Criterion bound = Criterion.of(Type.CONFIDENCE_BOUND, Relation.AT_LEAST, any.limit(), "m", "s");
         assertEquals(0.95, bound.share());
         assertThrows(IllegalArgumentException.class, () -> bound.withShare(1));
         assertThrows(IllegalArgumentException.class, () -> bound.withShare(0.5));

@@ -14,10 +14,10 @@ import dev.infiltration.rate.RateOutcome.Measured;
 import dev.infiltration.rate.RateOutcome.UpperBound;
 import dev.infiltration.rate.RateOutcome.Withheld;
 import dev.infiltration.statistics.Interval;
-import dev.infiltration.summary.Criterion.Form;
 import dev.infiltration.summary.Criterion.Relation;
-import dev.infiltration.summary.Decision.AsStated;
+import dev.infiltration.summary.Criterion.Type;
 import dev.infiltration.summary.Decision.Guarded;
+import dev.infiltration.summary.Decision.LiteralResult;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
@@ -37,12 +37,12 @@ class DecisionTest {
     private static final double[] HIGH = {900, 1100, 1000, 1200, 950, 1050};
     private static final double[] LOW = {90, 110, 100, 120, 95, 105};
 
-    private static Criterion criterion(Form form, Relation relation) {
-        return Criterion.of(form, relation, Reading.of("254", FieldUnit.MILLIMETRE_PER_HOUR), METHOD, "the owner");
+    private static Criterion criterion(Type type, Relation relation) {
+        return Criterion.of(type, relation, Reading.of("254", FieldUnit.MILLIMETRE_PER_HOUR), METHOD, "the owner");
     }
 
-    private static Decision of(Form form, Relation relation, Sample sample, Bias... biases) {
-        return Decision.of(criterion(form, relation), RateSummary.of(sample), METHOD, Set.of(biases));
+    private static Decision of(Type type, Relation relation, Sample sample, Bias... biases) {
+        return Decision.of(criterion(type, relation), RateSummary.of(sample), METHOD, Set.of(biases));
     }
 
     private static Measured measured(double rate) {
@@ -61,19 +61,19 @@ class DecisionTest {
         return Sample.of(Selection.RANDOM, List.of(outcomes));
     }
 
-    private static void assertDecided(AsStated asStated, boolean isShown, Decision decision) {
-        assertEquals(asStated, decision.asStated(), decision::toString);
-        assertEquals(isShown, decision.isShown(), decision::toString);
+    private static void assertDecided(LiteralResult literalResult, boolean isShown, Decision decision) {
+        assertEquals(literalResult, decision.literalResult(), decision::toString);
+        assertEquals(isShown, decision.isConfirmed(), decision::toString);
     }
 
     @ParameterizedTest
     @EnumSource(
             names = {"MEAN", "GEOMETRIC_MEAN", "MEDIAN", "EVERY_LOCATION", "SHARE_OF_LOCATIONS", "CONFIDENCE_BOUND"})
-    void clearRatesAreShownInEveryForm(Form form) {
-        assertDecided(AsStated.MET, true, of(form, Relation.AT_LEAST, Sample.random(HIGH)));
-        assertDecided(AsStated.NOT_MET, true, of(form, Relation.AT_LEAST, Sample.random(LOW)));
-        assertDecided(AsStated.NOT_MET, true, of(form, Relation.AT_MOST, Sample.random(HIGH)));
-        assertDecided(AsStated.MET, true, of(form, Relation.AT_MOST, Sample.random(LOW)));
+    void clearRatesAreShownInEveryForm(Type type) {
+        assertDecided(LiteralResult.MET, true, of(type, Relation.AT_LEAST, Sample.random(HIGH)));
+        assertDecided(LiteralResult.NOT_MET, true, of(type, Relation.AT_LEAST, Sample.random(LOW)));
+        assertDecided(LiteralResult.NOT_MET, true, of(type, Relation.AT_MOST, Sample.random(HIGH)));
+        assertDecided(LiteralResult.MET, true, of(type, Relation.AT_MOST, Sample.random(LOW)));
     }
 
     @ParameterizedTest(name = "high {0}, floor {1}, {2}: {3}")
@@ -90,168 +90,179 @@ class DecisionTest {
         "true, true, NONE, true"
     })
     void biasTakesFromWhatItCouldHaveMade(boolean isHigh, boolean isFloor, Bias bias, boolean isShown) {
-        Decision decision =
-                of(Form.MEAN, isFloor ? Relation.MORE : Relation.LESS, Sample.random(isHigh ? HIGH : LOW), bias);
-        assertDecided(isHigh == isFloor ? AsStated.MET : AsStated.NOT_MET, isShown, decision);
-        assertEquals(bias == Bias.EITHER, decision.says().toString().contains("either direction"));
+        Decision decision = of(
+                Type.MEAN, isFloor ? Relation.MORE_THAN : Relation.LESS_THAN, Sample.random(isHigh ? HIGH : LOW), bias);
+        assertDecided(isHigh == isFloor ? LiteralResult.MET : LiteralResult.NOT_MET, isShown, decision);
+        assertEquals(bias == Bias.EITHER, decision.notes().toString().contains("either direction"));
     }
 
     @Test
     void theStatementStandsWhateverTheDoubt() {
-        Decision raised = of(Form.MEAN, Relation.AT_LEAST, Sample.random(HIGH), Bias.RAISES);
-        assertEquals(AsStated.MET, raised.asStated());
-        assertEquals(List.of("findings on the tests raise the rate"), raised.doubts());
+        Decision raised = of(Type.MEAN, Relation.AT_LEAST, Sample.random(HIGH), Bias.RAISES);
+        assertEquals(LiteralResult.MET, raised.literalResult());
+        assertEquals(List.of("findings on the tests raise the rate"), raised.reasons());
         assertTrue(raised.toString().contains("as stated  met"));
         assertTrue(raised.toString().contains("how sure   not shown"));
     }
 
     @Test
     void boundsSettleOnlyWhatTheySay() {
-        assertDecided(AsStated.MET, false, of(Form.MEAN, Relation.AT_LEAST, random(measured(900), atMost(800))));
-        assertDecided(AsStated.MET, true, of(Form.MEAN, Relation.AT_LEAST, random(measured(900), atLeast(800))));
-        assertDecided(AsStated.NOT_MET, true, of(Form.MEAN, Relation.AT_LEAST, random(measured(90), atMost(80))));
-        assertDecided(AsStated.NOT_MET, false, of(Form.MEAN, Relation.AT_LEAST, random(measured(90), atLeast(80))));
-        assertDecided(AsStated.MET, true, of(Form.MEAN, Relation.AT_MOST, random(measured(90), atMost(80))));
-        assertDecided(AsStated.NOT_MET, true, of(Form.MEAN, Relation.AT_MOST, random(measured(900), atLeast(800))));
-        Decision upper = of(Form.MEAN, Relation.AT_LEAST, random(measured(900), atMost(800)));
-        assertEquals(List.of("it rests on upper bounds"), upper.doubts());
-        assertTrue(upper.says().contains("bounds carry no interval: said of the locations tested"));
+        assertDecided(LiteralResult.MET, false, of(Type.MEAN, Relation.AT_LEAST, random(measured(900), atMost(800))));
+        assertDecided(LiteralResult.MET, true, of(Type.MEAN, Relation.AT_LEAST, random(measured(900), atLeast(800))));
+        assertDecided(LiteralResult.NOT_MET, true, of(Type.MEAN, Relation.AT_LEAST, random(measured(90), atMost(80))));
+        assertDecided(
+                LiteralResult.NOT_MET, false, of(Type.MEAN, Relation.AT_LEAST, random(measured(90), atLeast(80))));
+        assertDecided(LiteralResult.MET, true, of(Type.MEAN, Relation.AT_MOST, random(measured(90), atMost(80))));
+        assertDecided(
+                LiteralResult.NOT_MET, true, of(Type.MEAN, Relation.AT_MOST, random(measured(900), atLeast(800))));
+        Decision upper = of(Type.MEAN, Relation.AT_LEAST, random(measured(900), atMost(800)));
+        assertEquals(List.of("it rests on upper bounds"), upper.reasons());
+        assertTrue(upper.notes().contains("bounds carry no interval: said of the locations tested"));
         assertEquals("upper-bound", upper.outcome().orElseThrow().word());
         assertTrue(upper.toString().contains("at most 850 mm/h"), upper::toString);
     }
 
     @Test
     void bothBoundsGiveNoFigure() {
-        Decision decision = of(Form.MEAN, Relation.AT_LEAST, random(atMost(800), atLeast(900)));
-        assertDecided(AsStated.NO_FIGURE, false, decision);
+        Decision decision = of(Type.MEAN, Relation.AT_LEAST, random(atMost(800), atLeast(900)));
+        assertDecided(LiteralResult.NOT_EVALUATED, false, decision);
         assertTrue(decision.figure().isEmpty());
     }
 
     @Test
     void anIntervalThatHoldsTheLimitDecidesNothing() {
-        Decision close = of(Form.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.random(200, 300, 280, 350));
-        assertDecided(AsStated.MET, false, close);
-        assertTrue(close.doubts().get(0).startsWith("the interval of the figure holds the limit"));
+        Decision close = of(Type.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.random(200, 300, 280, 350));
+        assertDecided(LiteralResult.MET, false, close);
+        assertTrue(close.reasons().get(0).startsWith("the interval of the figure holds the limit"));
     }
 
     @Test
     void fewOrTargetedLocationsDecideNothing() {
         assertEquals(
                 List.of("too few locations, or a zero rate, for an interval"),
-                of(Form.MEAN, Relation.AT_LEAST, Sample.random(900, 1000)).doubts());
+                of(Type.MEAN, Relation.AT_LEAST, Sample.random(900, 1000)).reasons());
         assertEquals(
                 List.of("the locations do not stand for the surface"),
-                of(Form.MEAN, Relation.AT_LEAST, Sample.of(Selection.TARGETED, HIGH))
-                        .doubts());
+                of(Type.MEAN, Relation.AT_LEAST, Sample.of(Selection.TARGETED, HIGH))
+                        .reasons());
     }
 
     @Test
     void everyLocationIsJudgedByItself() {
-        Decision oneFails = of(Form.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(900, 1000, 200));
-        assertDecided(AsStated.NOT_MET, true, oneFails);
+        Decision oneFails = of(Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(900, 1000, 200));
+        assertDecided(LiteralResult.NOT_MET, true, oneFails);
         assertEquals(new PassingShare(2, 3), oneFails.passing());
         assertDecided(
-                AsStated.NOT_MET,
+                LiteralResult.NOT_MET,
                 false,
-                of(Form.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atLeast(200))));
+                of(Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atLeast(200))));
         assertDecided(
-                AsStated.NOT_MET, true, of(Form.EVERY_LOCATION, Relation.AT_LEAST, random(measured(90), atLeast(200))));
+                LiteralResult.NOT_MET,
+                true,
+                of(Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(90), atLeast(200))));
         assertDecided(
-                AsStated.MET, false, of(Form.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atMost(400))));
+                LiteralResult.MET,
+                false,
+                of(Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atMost(400))));
         assertDecided(
-                AsStated.MET, true, of(Form.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atLeast(400))));
+                LiteralResult.MET,
+                true,
+                of(Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atLeast(400))));
     }
 
     @Test
     void aLocationLeftOutMayHaveFailed() {
         Decision pass = of(
-                Form.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(900, 1000).withNotTested(1));
-        assertEquals(List.of("1 planned locations are left out"), pass.doubts());
+                Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(900, 1000).withNotTested(1));
+        assertEquals(List.of("1 planned locations are left out"), pass.reasons());
         Decision fail = of(
-                Form.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(90, 1000).withNotTested(1));
-        assertTrue(fail.isShown());
+                Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(90, 1000).withNotTested(1));
+        assertTrue(fail.isConfirmed());
         Decision withheld =
-                of(Form.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), new Withheld(List.of("run.void"))));
-        assertFalse(withheld.isShown());
+                of(Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), new Withheld(List.of("run.void"))));
+        assertFalse(withheld.isConfirmed());
     }
 
     @Test
     void aShareOfTheLocationsMustPass() {
-        Criterion most = criterion(Form.SHARE_OF_LOCATIONS, Relation.AT_LEAST).withShare(0.75);
+        Criterion most = criterion(Type.SHARE_OF_LOCATIONS, Relation.AT_LEAST).withShare(0.75);
         Decision three = Decision.of(most, RateSummary.of(Sample.random(900, 800, 700, 20)), METHOD, Set.of());
-        assertDecided(AsStated.MET, true, three);
-        assertTrue(three.says().get(0).startsWith("not confirmed for the area of the surface: 3 of 4 pass"));
+        assertDecided(LiteralResult.MET, true, three);
+        assertTrue(three.notes().get(0).startsWith("not confirmed for the area of the surface: 3 of 4 pass"));
         Decision two = Decision.of(most, RateSummary.of(Sample.random(900, 800, 70, 20)), METHOD, Set.of());
-        assertDecided(AsStated.NOT_MET, true, two);
+        assertDecided(LiteralResult.NOT_MET, true, two);
         Decision bound = Decision.of(
                 most,
                 RateSummary.of(random(measured(900), measured(800), measured(700), atLeast(20))),
                 METHOD,
                 Set.of());
-        assertDecided(AsStated.MET, true, bound);
+        assertDecided(LiteralResult.MET, true, bound);
         Decision open = Decision.of(
                 most, RateSummary.of(random(measured(900), measured(800), atLeast(70), atLeast(20))), METHOD, Set.of());
-        assertDecided(AsStated.NOT_MET, false, open);
+        assertDecided(LiteralResult.NOT_MET, false, open);
         Decision targeted =
                 Decision.of(most, RateSummary.of(Sample.of(Selection.FIXED, 900, 800, 700)), METHOD, Set.of());
-        assertTrue(targeted.says().contains("nothing is said of the area: the locations are no random ones"));
+        assertTrue(targeted.notes().contains("nothing is said of the area: the locations are no random ones"));
     }
 
     @Test
     void theBoundIsOneSided() {
-        Decision decision = of(Form.CONFIDENCE_BOUND, Relation.AT_LEAST, Sample.random(HIGH));
+        Decision decision = of(Type.CONFIDENCE_BOUND, Relation.AT_LEAST, Sample.random(HIGH));
         Interval both =
                 RateSummary.of(Sample.random(HIGH)).geometricMeanInterval(0.9).orElseThrow();
         assertEquals(both.low(), decision.figure().orElseThrow().millimetresPerHour(), 1e-9);
         assertEquals(
                 both.high(),
-                of(Form.CONFIDENCE_BOUND, Relation.AT_MOST, Sample.random(HIGH))
+                of(Type.CONFIDENCE_BOUND, Relation.AT_MOST, Sample.random(HIGH))
                         .figure()
                         .orElseThrow()
                         .millimetresPerHour(),
                 1e-9);
-        assertDecided(AsStated.NO_FIGURE, false, of(Form.CONFIDENCE_BOUND, Relation.AT_LEAST, Sample.random(900)));
+        assertDecided(
+                LiteralResult.NOT_EVALUATED, false, of(Type.CONFIDENCE_BOUND, Relation.AT_LEAST, Sample.random(900)));
     }
 
     @Test
     void anotherMethodIsRefusedUnlessTheUserSaysHow() {
         RateSummary summary = RateSummary.of(Sample.random(HIGH));
-        Criterion ring = criterion(Form.MEAN, Relation.AT_LEAST);
+        Criterion ring = criterion(Type.MEAN, Relation.AT_LEAST);
         Decision refused = Decision.of(ring, summary, "falling-head", Set.of());
-        assertDecided(AsStated.NO_FIGURE, false, refused);
+        assertDecided(LiteralResult.NOT_EVALUATED, false, refused);
         assertEquals(
-                List.of("refused: the limit belongs to unit-pavement, the rates to falling-head"), refused.doubts());
+                List.of("refused: the limit belongs to unit-pavement, the rates to falling-head"), refused.reasons());
         Decision allowed =
                 Decision.of(ring.forOtherMethods("the owner takes both alike"), summary, "falling-head", Set.of());
-        assertDecided(AsStated.MET, true, allowed);
-        assertTrue(allowed.says().contains("limit of unit-pavement: the owner takes both alike"));
+        assertDecided(LiteralResult.MET, true, allowed);
+        assertTrue(allowed.notes().contains("limit of unit-pavement: the owner takes both alike"));
     }
 
     @Test
     void moreLocationsAreThoseThatWouldShowIt() {
         Sample sample = Sample.random(200, 500, 280, 650);
-        Decision close = of(Form.GEOMETRIC_MEAN, Relation.AT_LEAST, sample);
-        int more = close.moreLocations().orElseThrow();
+        Decision close = of(Type.GEOMETRIC_MEAN, Relation.AT_LEAST, sample);
+        int more = close.additionalLocationCount().orElseThrow();
         RateSummary summary = RateSummary.of(sample);
         double factor = summary.surfaceGeometricMean().orElseThrow() / 254;
         ScatterPlan scatter = new ScatterPlan(summary.logMoments().orElseThrow().sd());
         assertTrue(scatter.factor(4 + more, 0.95) <= factor && scatter.factor(3 + more, 0.95) > factor);
-        assertTrue(close.moreLocationsCautiously().orElseThrow() > more);
-        assertTrue(close.moreLocations(new ScatterPlan(0.1)).isEmpty());
-        assertTrue(of(Form.MEAN, Relation.AT_LEAST, sample).moreLocations().isPresent());
+        assertTrue(close.additionalLocationCountConservative().orElseThrow() > more);
+        assertTrue(close.additionalLocationCount(new ScatterPlan(0.1)).isEmpty());
+        assertTrue(of(Type.MEAN, Relation.AT_LEAST, sample)
+                .additionalLocationCount()
+                .isPresent());
         assertTrue(close.toString().contains("about " + more + " would decide it"), close::toString);
     }
 
     @Test
     void whatIsDecidedNeedsNoMore() {
-        assertTrue(of(Form.MEAN, Relation.AT_LEAST, Sample.random(HIGH))
-                .moreLocations()
+        assertTrue(of(Type.MEAN, Relation.AT_LEAST, Sample.random(HIGH))
+                .additionalLocationCount()
                 .isEmpty());
-        assertTrue(of(Form.EVERY_LOCATION, Relation.AT_LEAST, random(atMost(800)))
-                .moreLocations()
+        assertTrue(of(Type.EVERY_LOCATION, Relation.AT_LEAST, random(atMost(800)))
+                .additionalLocationCount()
                 .isEmpty());
-        assertTrue(of(Form.MEAN, Relation.AT_LEAST, Sample.random(900))
-                .moreLocationsCautiously()
+        assertTrue(of(Type.MEAN, Relation.AT_LEAST, Sample.random(900))
+                .additionalLocationCountConservative()
                 .isEmpty());
     }
 
@@ -259,7 +270,7 @@ class DecisionTest {
     @CsvSource({"264, ACCEPTED", "263.9, BETWEEN", "254, BETWEEN", "244.1, BETWEEN", "244, REJECTED", "100, REJECTED"})
     void guardBandsAreAsWideAsTheExpandedUncertainty(double rate, Guarded guarded) {
         // JCGM 106:2012, 8.3.2.1: acceptance limit T_L + w, w = U (memory)
-        Decision decision = of(Form.MEAN, Relation.AT_LEAST, Sample.random(rate, rate, rate));
+        Decision decision = of(Type.MEAN, Relation.AT_LEAST, Sample.random(rate, rate, rate));
         assertEquals(guarded, decision.guarded(new InfiltrationRate(10)));
     }
 
@@ -268,27 +279,27 @@ class DecisionTest {
         InfiltrationRate u = new InfiltrationRate(10);
         assertEquals(
                 Guarded.BETWEEN,
-                of(Form.MEAN, Relation.AT_LEAST, random(atLeast(900))).guarded(u));
+                of(Type.MEAN, Relation.AT_LEAST, random(atLeast(900))).guarded(u));
         assertTrue(Double.isNaN(
-                of(Form.MEAN, Relation.AT_LEAST, random(atLeast(900))).conformance(u)));
+                of(Type.MEAN, Relation.AT_LEAST, random(atLeast(900))).conformance(u)));
         assertEquals(
                 Guarded.ACCEPTED,
-                of(Form.MEAN, Relation.AT_MOST, Sample.random(LOW)).guarded(u));
+                of(Type.MEAN, Relation.AT_MOST, Sample.random(LOW)).guarded(u));
     }
 
     @Test
     void conformanceIsTheShareOfTheErrorWithinTheLimit() {
         // JCGM 106:2012, 7.3: 1.4 standard uncertainties within one limit, p 0.92 (memory); Φ(1.4) = 0.919243 (derived)
-        Decision decision = of(Form.MEAN, Relation.AT_LEAST, Sample.random(268, 268, 268));
+        Decision decision = of(Type.MEAN, Relation.AT_LEAST, Sample.random(268, 268, 268));
         assertEquals(0.919243, decision.conformance(new InfiltrationRate(10)), 1e-6);
-        Decision above = of(Form.MEAN, Relation.AT_MOST, Sample.random(268, 268, 268));
+        Decision above = of(Type.MEAN, Relation.AT_MOST, Sample.random(268, 268, 268));
         assertEquals(1 - 0.919243, above.conformance(new InfiltrationRate(10)), 1e-6);
     }
 
     @Test
     void nothingTestedGivesNoFigure() {
-        assertDecided(AsStated.NO_FIGURE, false, of(Form.MEAN, Relation.AT_LEAST, Sample.random()));
-        assertDecided(AsStated.NO_FIGURE, false, of(Form.EVERY_LOCATION, Relation.AT_LEAST, Sample.random()));
+        assertDecided(LiteralResult.NOT_EVALUATED, false, of(Type.MEAN, Relation.AT_LEAST, Sample.random()));
+        assertDecided(LiteralResult.NOT_EVALUATED, false, of(Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random()));
     }
 
     /** As doubles 0.55 · 100 is 55.00000000000001 and 0.29 · 100 is 28.999999999999996. */
@@ -301,33 +312,33 @@ class DecisionTest {
         "100, 1, MET",
         "99, 1, NOT_MET"
     })
-    void shareOfLocationsIsCountedNotRounded(int passing, double share, AsStated expected) {
+    void shareOfLocationsIsCountedNotRounded(int passing, double share, LiteralResult expected) {
         double[] rates = new double[100];
         Arrays.fill(rates, 0, passing, 300);
         Arrays.fill(rates, passing, 100, 200);
         Criterion criterion =
-                criterion(Form.SHARE_OF_LOCATIONS, Relation.AT_LEAST).withShare(share);
+                criterion(Type.SHARE_OF_LOCATIONS, Relation.AT_LEAST).withShare(share);
         assertEquals(
                 expected,
-                Decision.of(criterion, RateSummary.of(Sample.random(rates))).asStated());
+                Decision.of(criterion, RateSummary.of(Sample.random(rates))).literalResult());
     }
 
     @Test
     void plainRatesAreJudgedByTheCriterionsOwnMethod() {
-        Criterion mean = criterion(Form.MEAN, Relation.AT_LEAST);
+        Criterion mean = criterion(Type.MEAN, Relation.AT_LEAST);
         Sample asRates = Sample.ofRates(
                 Selection.RANDOM,
                 Arrays.stream(HIGH).mapToObj(InfiltrationRate::new).toList());
-        assertDecided(AsStated.MET, true, Decision.of(mean, RateSummary.of(asRates)));
-        assertDecided(AsStated.NOT_MET, true, Decision.of(mean, RateSummary.of(Sample.random(LOW))));
+        assertDecided(LiteralResult.MET, true, Decision.of(mean, RateSummary.of(asRates)));
+        assertDecided(LiteralResult.NOT_MET, true, Decision.of(mean, RateSummary.of(Sample.random(LOW))));
     }
 
     @Test
     void shareOfTheAreaIsGivenWhereTheLocationsStandForIt() {
-        Decision random = of(Form.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(HIGH));
+        Decision random = of(Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(HIGH));
         assertEquals(new PassingShare(6, 6), random.areaShare().orElseThrow());
         Decision fixed = of(
-                Form.EVERY_LOCATION,
+                Type.EVERY_LOCATION,
                 Relation.AT_LEAST,
                 Sample.of(Selection.FIXED, List.of(measured(900), measured(1100))));
         assertEquals(2, fixed.passing().passing());
@@ -339,7 +350,7 @@ class DecisionTest {
     @Test
     void locationWhoseBoundLeavesItOpenNeitherPassesNorFails() {
         Decision decision = of(
-                Form.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atMost(800), atMost(100), measured(20)));
+                Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atMost(800), atMost(100), measured(20)));
         assertEquals("1 of 4 pass, 2 fail, 1 is undecided", decision.locationsText());
         assertEquals(1, decision.passing().passing());
         assertEquals(1, decision.undecidedCount());
@@ -348,7 +359,7 @@ class DecisionTest {
     @Test
     void boundThatSettlesNothingIsNoPartOfTheAreaThatSurelyPasses() {
         Decision decision =
-                of(Form.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atMost(800), atLeast(700)));
+                of(Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atMost(800), atLeast(700)));
         assertEquals(new PassingShare(2, 3), decision.passing());
         assertEquals(1, decision.undecidedCount());
         assertEquals("2 of 3 pass, 1 is undecided", decision.locationsText());
@@ -357,9 +368,9 @@ class DecisionTest {
 
     @Test
     void oneLocationDecidesNothingAndPrints() {
-        Decision one = of(Form.MEAN, Relation.AT_LEAST, Sample.random(1990));
-        assertDecided(AsStated.MET, false, one);
-        assertTrue(one.moreLocations().isEmpty());
+        Decision one = of(Type.MEAN, Relation.AT_LEAST, Sample.random(1990));
+        assertDecided(LiteralResult.MET, false, one);
+        assertTrue(one.additionalLocationCount().isEmpty());
         assertTrue(one.toString().contains("too few locations"), one::toString);
     }
 
@@ -367,14 +378,14 @@ class DecisionTest {
     @Test
     void intervalOnTheOtherSideShowsNothing() {
         Criterion limit = Criterion.of(
-                Form.MEDIAN, Relation.AT_LEAST, Reading.of("3000", FieldUnit.MILLIMETRE_PER_HOUR), METHOD, "the owner");
+                Type.MEDIAN, Relation.AT_LEAST, Reading.of("3000", FieldUnit.MILLIMETRE_PER_HOUR), METHOD, "the owner");
         double[] rates = {3600, 3600, 3600, 3600, 3600, 3600, 60, 60, 60, 60, 60};
         Decision decision = Decision.of(limit, RateSummary.of(Sample.random(rates)));
-        assertDecided(AsStated.MET, false, decision);
-        assertTrue(decision.doubts()
+        assertDecided(LiteralResult.MET, false, decision);
+        assertTrue(decision.reasons()
                 .get(0)
                 .startsWith("the interval of the surface lies on the other side of the limit: "));
-        assertTrue(decision.moreLocations().isEmpty(), "more of the same would not settle it");
+        assertTrue(decision.additionalLocationCount().isEmpty(), "more of the same would not settle it");
     }
 
     private static Sample zones(double ofA, double ofB, double... rates) {
@@ -387,8 +398,8 @@ class DecisionTest {
     /** Nine tenths of the area at about 100 mm/h: the mean over the locations is above the limit, the area is not. */
     @Test
     void zonesCountByTheirAreas() {
-        Decision mean = of(Form.MEAN, Relation.AT_LEAST, zones(90, 10, 98, 100, 102, 101, 480, 500, 520, 510));
-        assertDecided(AsStated.MET, false, mean);
+        Decision mean = of(Type.MEAN, Relation.AT_LEAST, zones(90, 10, 98, 100, 102, 101, 480, 500, 520, 510));
+        assertDecided(LiteralResult.MET, false, mean);
         assertTrue(mean.areaShare().isEmpty(), "locations of zones are no fair count of the area");
     }
 
@@ -399,51 +410,51 @@ class DecisionTest {
                 Selection.STRATIFIED,
                 Map.of("a", 1.0, "b", 99.0),
                 0);
-        assertFalse(one.standsForSurface());
-        assertDecided(AsStated.MET, false, of(Form.MEAN, Relation.AT_LEAST, one));
+        assertFalse(one.isRepresentative());
+        assertDecided(LiteralResult.MET, false, of(Type.MEAN, Relation.AT_LEAST, one));
     }
 
     @Test
     void boundFromOneLocationOrATargetedOneShowsNothing() {
-        assertDecided(AsStated.NOT_MET, false, of(Form.MEAN, Relation.AT_LEAST, random(atMost(80))));
+        assertDecided(LiteralResult.NOT_MET, false, of(Type.MEAN, Relation.AT_LEAST, random(atMost(80))));
         Sample targeted = Sample.of(Selection.TARGETED, List.of(atMost(80), atMost(70)));
-        assertDecided(AsStated.NOT_MET, false, of(Form.MEAN, Relation.AT_LEAST, targeted));
+        assertDecided(LiteralResult.NOT_MET, false, of(Type.MEAN, Relation.AT_LEAST, targeted));
     }
 
     @Test
     void moreLocationsAreNamedWhereTheyWouldSettleIt() {
         double[] scattered = {150, 900, 300, 700, 350};
-        Decision random = of(Form.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.random(scattered));
-        assertFalse(random.isShown());
-        assertTrue(random.moreLocations().isPresent());
-        assertTrue(of(Form.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.of(Selection.TARGETED, scattered))
-                .moreLocations()
+        Decision random = of(Type.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.random(scattered));
+        assertFalse(random.isConfirmed());
+        assertTrue(random.additionalLocationCount().isPresent());
+        assertTrue(of(Type.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.of(Selection.TARGETED, scattered))
+                .additionalLocationCount()
                 .isEmpty());
-        assertTrue(of(Form.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.random(scattered), Bias.RAISES, Bias.LOWERS)
-                .moreLocations()
+        assertTrue(of(Type.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.random(scattered), Bias.RAISES, Bias.LOWERS)
+                .additionalLocationCount()
                 .isEmpty());
     }
 
     @Test
     void locationsLeftOutOfAMeanAreTold() {
-        Decision left = of(Form.MEAN, Relation.AT_LEAST, Sample.random(HIGH).withNotTested(5));
-        assertTrue(left.says().contains("planned locations left out: 5"), left::toString);
+        Decision left = of(Type.MEAN, Relation.AT_LEAST, Sample.random(HIGH).withNotTested(5));
+        assertTrue(left.notes().contains("planned locations left out: 5"), left::toString);
     }
 
     /** 253.6 mm/h rounded to 10 passes 250 and is 0.4 short of 254: a guard band goes by the figure. */
     @Test
     void guardBandGoesByTheFigureNotItsRounding() {
         Criterion rounded =
-                criterion(Form.MEAN, Relation.AT_LEAST).withRounding(Reading.of("10", FieldUnit.MILLIMETRE_PER_HOUR));
+                criterion(Type.MEAN, Relation.AT_LEAST).withRounding(Reading.of("10", FieldUnit.MILLIMETRE_PER_HOUR));
         Criterion limit = Criterion.of(
-                        Form.MEAN,
+                        Type.MEAN,
                         Relation.AT_LEAST,
                         Reading.of("250", FieldUnit.MILLIMETRE_PER_HOUR),
                         METHOD,
                         "the owner")
                 .withRounding(Reading.of("10", FieldUnit.MILLIMETRE_PER_HOUR));
         Decision decision = Decision.of(limit, RateSummary.of(Sample.random(246, 246, 246)));
-        assertEquals(AsStated.MET, decision.asStated());
+        assertEquals(LiteralResult.MET, decision.literalResult());
         assertEquals(Guarded.REJECTED, decision.guarded(new InfiltrationRate(3)));
         assertTrue(rounded.toString().contains("254 mm/h after rounding to 10"), rounded::toString);
     }
@@ -451,7 +462,7 @@ class DecisionTest {
     @Test
     void figureNearTheLimitHasTheDigitsThatShowItsSide() {
         Criterion limit = Criterion.of(
-                Form.MEAN, Relation.AT_LEAST, Reading.of("2000", FieldUnit.MILLIMETRE_PER_HOUR), METHOD, "the owner");
+                Type.MEAN, Relation.AT_LEAST, Reading.of("2000", FieldUnit.MILLIMETRE_PER_HOUR), METHOD, "the owner");
         Decision below = Decision.of(limit, RateSummary.of(Sample.random(1996, 1996, 1996)));
         assertEquals(
                 "1996 mm/h", below.figureText(FieldUnit.MILLIMETRE_PER_HOUR).orElseThrow());
@@ -459,7 +470,7 @@ class DecisionTest {
         assertEquals("2000 mm/h", at.figureText(FieldUnit.MILLIMETRE_PER_HOUR).orElseThrow());
         assertEquals(
                 "1000 mm/h",
-                of(Form.MEAN, Relation.AT_LEAST, Sample.random(1000, 1000))
+                of(Type.MEAN, Relation.AT_LEAST, Sample.random(1000, 1000))
                         .figureText(FieldUnit.MILLIMETRE_PER_HOUR)
                         .orElseThrow());
     }

@@ -93,14 +93,14 @@ public class RateSummaryTest {
                 summary.cv().orElseThrow(),
                 1e-12);
         double s = SampleStatistics.of(0, 2, 1, 4).sd() * Math.log(2);
-        assertEquals(Math.sqrt(Math.exp(s * s) - 1), summary.logCv().orElseThrow(), 1e-12);
+        assertEquals(Math.sqrt(Math.exp(s * s) - 1), summary.geometricCv().orElseThrow(), 1e-12);
     }
 
     @Test
     void oneLocationCarriesNoMoreThanItsValue() {
         RateSummary one = random(2540);
         assertTrue(one.cv().isEmpty());
-        assertTrue(one.logCv().isEmpty());
+        assertTrue(one.geometricCv().isEmpty());
         assertTrue(one.geometricMeanInterval(0.95).isEmpty());
         assertTrue(one.meanInterval(0.95).isEmpty());
         String text = one.toString();
@@ -150,13 +150,13 @@ public class RateSummaryTest {
         assertTrue(targeted.bootstrapInterval(0.95, 1).isEmpty());
         assertTrue(targeted.surfaceMean().isEmpty());
         assertTrue(targeted.cv().isPresent());
-        assertEquals(List.of("the locations do not stand for the surface (targeted): no intervals"), targeted.says());
+        assertEquals(List.of("the locations do not stand for the surface (targeted): no intervals"), targeted.notes());
         assertTrue(RateSummary.of(Sample.of(Selection.STRATIFIED, rates))
-                .says()
+                .notes()
                 .get(0)
                 .contains("areas of the zones not known"));
         assertTrue(RateSummary.of(new Sample(List.of(), null, Map.of(), 0))
-                .says()
+                .notes()
                 .get(0)
                 .contains("not known or mixed"));
     }
@@ -202,7 +202,7 @@ public class RateSummaryTest {
         assertTrue(summary.cv().isPresent());
         assertTrue(summary.logMoments().isEmpty());
         assertTrue(summary.geometricMeanInterval(0.95).isEmpty());
-        assertTrue(summary.says().contains("a rate is zero: nothing else on the log scale"));
+        assertTrue(summary.notes().contains("a rate is zero: nothing else on the log scale"));
     }
 
     @Test
@@ -215,7 +215,7 @@ public class RateSummaryTest {
         assertTrue(of(new Measured(rate(150)), lower).toString().contains("at least 525"));
         assertTrue(of(upper, lower).toString().contains("withheld"));
         assertTrue(atMost.cv().isEmpty());
-        assertTrue(atMost.says().contains("1 of 2 figures are bounds"));
+        assertTrue(atMost.notes().contains("1 of 2 figures are bounds"));
     }
 
     @Test
@@ -259,7 +259,7 @@ public class RateSummaryTest {
                         summary.withheld(),
                         summary.notTested()));
         assertTrue(summary.toString().contains("planned 5, measured 1, bounded 1, withheld 1, not tested 2"));
-        assertTrue(summary.says().contains("3 planned locations are left out"));
+        assertTrue(summary.notes().contains("3 planned locations are left out"));
     }
 
     @Test
@@ -279,7 +279,7 @@ public class RateSummaryTest {
         RateSummary other =
                 random(Arrays.stream(plain).map(value -> value * factor).toArray());
         assertEquals(1, value(other.mean()) / value(one.mean()) / factor, 1e-12);
-        assertEquals(one.logCv().orElseThrow(), other.logCv().orElseThrow(), 1e-6);
+        assertEquals(one.geometricCv().orElseThrow(), other.geometricCv().orElseThrow(), 1e-6);
         assertArrayEquals(one.outliers(), other.outliers());
         assertEquals(
                 1,

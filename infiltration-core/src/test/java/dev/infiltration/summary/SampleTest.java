@@ -27,22 +27,22 @@ class SampleTest {
 
     @Test
     void randomStandsForTheSurfaceAndTargetedDoesNot() {
-        assertTrue(Sample.random(1, 2, 3).standsForSurface());
-        assertFalse(Sample.of(Selection.TARGETED, 1, 2, 3).standsForSurface());
-        assertFalse(Sample.of(Selection.FIXED, 1, 2, 3).standsForSurface());
-        assertFalse(new Sample(List.of(), null, Map.of(), 0).standsForSurface());
+        assertTrue(Sample.random(1, 2, 3).isRepresentative());
+        assertFalse(Sample.of(Selection.TARGETED, 1, 2, 3).isRepresentative());
+        assertFalse(Sample.of(Selection.FIXED, 1, 2, 3).isRepresentative());
+        assertFalse(new Sample(List.of(), null, Map.of(), 0).isRepresentative());
     }
 
     @Test
     void stratifiedNeedsTheAreaOfEveryZone() {
         Map<String, double[]> rates = Map.of("edge", new double[] {1, 2}, "interior", new double[] {3});
         assertTrue(Sample.stratified(rates, Map.of("edge", 100.0, "interior", 300.0))
-                .standsForSurface());
-        assertFalse(Sample.stratified(rates, Map.of("edge", 100.0)).standsForSurface());
-        assertFalse(Sample.stratified(rates, Map.of()).standsForSurface());
+                .isRepresentative());
+        assertFalse(Sample.stratified(rates, Map.of("edge", 100.0)).isRepresentative());
+        assertFalse(Sample.stratified(rates, Map.of()).isRepresentative());
         assertFalse(Sample.of(Selection.STRATIFIED, 1, 2)
                 .withZoneShares(Map.of("edge", 1.0))
-                .standsForSurface());
+                .isRepresentative());
     }
 
     @Test

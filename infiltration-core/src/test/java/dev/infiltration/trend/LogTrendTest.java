@@ -32,10 +32,10 @@ class LogTrendTest {
     @Test
     void aLossOfATenthAYearIsReadOff() {
         LogTrend trend = along(year -> 2540 * Math.pow(0.9, year) * (1 + 0.001 * Math.cos(9 * year)));
-        Ratio factor = trend.factorAYear(0.95).orElseThrow();
+        Ratio factor = trend.annualFactor(0.95).orElseThrow();
         assertEquals(0.9, factor.value(), 1e-3);
         assertTrue(factor.interval().orElseThrow().contains(0.9));
-        assertEquals(0.9, trend.typicalFactorAYear(0.95).orElseThrow().value(), 1e-3);
+        assertEquals(0.9, trend.theilSenAnnualFactor(0.95).orElseThrow().value(), 1e-3);
         assertEquals(Conclusion.LOWER, trend.mannKendall().conclusion());
         Fieller crossing = trend.crossing(254, 0.95).orElseThrow();
         assertEquals(Math.log(10) / -Math.log(0.9), crossing.ratio(), 0.1);
@@ -47,8 +47,8 @@ class LogTrendTest {
         // about 18 % of new left after about 10 years (Borgwardt 2006, secondary): k = 0.171 a year, 13.4 years
         // (derived)
         LogTrend trend = LogTrend.of(new double[] {0, 10}, new double[] {2540, 0.18 * 2540});
-        assertEquals(-0.171, trend.factorAYear(0.95).orElseThrow().log(), 5e-4);
-        assertTrue(trend.factorAYear(0.95).orElseThrow().interval().isEmpty());
+        assertEquals(-0.171, trend.annualFactor(0.95).orElseThrow().log(), 5e-4);
+        assertTrue(trend.annualFactor(0.95).orElseThrow().interval().isEmpty());
         assertEquals(13.4, trend.crossing(TrendModel.STEADY, 254).orElseThrow(), 0.05);
         assertTrue(trend.crossing(254, 0.95).isEmpty());
     }
@@ -58,7 +58,7 @@ class LogTrendTest {
         LogTrend trend = LogTrend.of(new double[] {0, 1, 2, 3, 4}, new double[] {800, 400, 200, 0, 0});
         assertEquals(2, trend.zeros());
         assertEquals(5, trend.n());
-        assertEquals(0.5, trend.factorAYear(0.95).orElseThrow().value(), 1e-12);
+        assertEquals(0.5, trend.annualFactor(0.95).orElseThrow().value(), 1e-12);
         assertEquals(-9, trend.mannKendall().statistic());
         assertTrue(trend.toString().contains("5, 2 of them zero"));
     }
@@ -67,11 +67,11 @@ class LogTrendTest {
     void aCurveThatFitsBetterIsFound() {
         DoubleUnaryOperator scatter = year -> Math.exp(0.01 * Math.sin(7 * year));
         assertEquals(
-                Optional.of(TrendModel.LEVELS_OFF),
+                Optional.of(TrendModel.LEVELLING_OFF),
                 along(year -> 900 * Math.exp(-Math.sqrt(year)) * scatter.applyAsDouble(year))
                         .rival());
         assertEquals(
-                Optional.of(TrendModel.GIVES_WAY),
+                Optional.of(TrendModel.ACCELERATING),
                 along(year -> 900 * Math.exp(-0.1 * year * year) * scatter.applyAsDouble(year))
                         .rival());
         assertEquals(
@@ -84,12 +84,14 @@ class LogTrendTest {
     void rivalsReachALimitWhereTheirCurveDoes() {
         LogTrend levelling = along(year -> 900 * Math.exp(-Math.sqrt(year)));
         assertEquals(
-                9, levelling.crossing(TrendModel.LEVELS_OFF, 900 * Math.exp(-3)).orElseThrow(), 1e-9);
+                9,
+                levelling.crossing(TrendModel.LEVELLING_OFF, 900 * Math.exp(-3)).orElseThrow(),
+                1e-9);
         LogTrend late = LogTrend.of(
                 new double[] {2010, 2011, 2012}, new double[] {900, 900 * Math.exp(-1), 900 * Math.exp(-4)});
         assertEquals(
-                2013, late.crossing(TrendModel.GIVES_WAY, 900 * Math.exp(-9)).orElseThrow(), 1e-9);
-        assertTrue(late.crossing(TrendModel.GIVES_WAY, 5000).isEmpty());
+                2013, late.crossing(TrendModel.ACCELERATING, 900 * Math.exp(-9)).orElseThrow(), 1e-9);
+        assertTrue(late.crossing(TrendModel.ACCELERATING, 5000).isEmpty());
     }
 
     @Test
@@ -97,7 +99,7 @@ class LogTrendTest {
         LogTrend one = LogTrend.of(new double[] {3}, new double[] {100});
         assertTrue(one.line().isEmpty());
         assertTrue(one.typicalLine().isEmpty());
-        assertTrue(one.factorAYear(0.95).isEmpty());
+        assertTrue(one.annualFactor(0.95).isEmpty());
         assertTrue(one.crossing(10, 0.95).isEmpty());
         assertTrue(one.rival().isEmpty());
         assertTrue(one.toString().contains("not given"));
@@ -130,12 +132,12 @@ class LogTrendTest {
         LogTrend other = LogTrend.of(
                 years, Arrays.stream(plain).map(rate -> rate * factor).toArray());
         assertEquals(
-                one.factorAYear(0.95).orElseThrow().log(),
-                other.factorAYear(0.95).orElseThrow().log(),
+                one.annualFactor(0.95).orElseThrow().log(),
+                other.annualFactor(0.95).orElseThrow().log(),
                 1e-12);
         assertEquals(
-                one.typicalFactorAYear(0.95).orElseThrow().log(),
-                other.typicalFactorAYear(0.95).orElseThrow().log(),
+                one.theilSenAnnualFactor(0.95).orElseThrow().log(),
+                other.theilSenAnnualFactor(0.95).orElseThrow().log(),
                 1e-12);
         assertEquals(one.mannKendall().exact(), other.mannKendall().exact());
         assertFalse(one.n() != other.n());

@@ -49,7 +49,7 @@ class TrendPeriodTest {
         assertNotNull(earliest);
         assertNotNull(latest);
         assertTrue(earliest.isBefore(crossing.expected()) && latest.isAfter(crossing.expected()));
-        assertTrue(crossing.says().get(0).startsWith("beyond the last test of 2022-06-01"));
+        assertTrue(crossing.notes().get(0).startsWith("beyond the last test of 2022-06-01"));
         assertTrue(crossing.toString().contains("expected  2030"));
         assertEquals(crossing.expected(), crossing.date().orElseThrow());
     }
@@ -58,13 +58,13 @@ class TrendPeriodTest {
     void aLimitPassedAlreadySaysSo() {
         LimitDate crossing = yearly(500, 300, 190, 120, 70).crossing(LIMIT, 0.95);
         assertTrue(crossing.date().orElseThrow().isBefore(LocalDate.of(2020, 6, 1)));
-        assertEquals(List.of("the fitted line is at or below the limit already"), crossing.says());
+        assertEquals(List.of("the fitted line is at or below the limit already"), crossing.notes());
     }
 
     @Test
     void threeDatesGiveNone() {
         LimitDate crossing = yearly(2540, 1740, 1200).crossing(LIMIT, 0.95);
-        assertEquals(List.of("measured on 3 dates, at least 4 are needed"), crossing.says());
+        assertEquals(List.of("measured on 3 dates, at least 4 are needed"), crossing.notes());
         assertTrue(crossing.date().isEmpty());
         assertTrue(crossing.toString().startsWith("no date: measured on 3 dates"));
     }
@@ -83,13 +83,13 @@ class TrendPeriodTest {
         points.add(new DatedRate(last.date(), last.outcome(), "falling head", "A1"));
         assertEquals(
                 List.of("not the same locations throughout", "the method changed"),
-                TrendPeriod.of(points).crossing(LIMIT, 0.95).says());
+                TrendPeriod.of(points).crossing(LIMIT, 0.95).notes());
     }
 
     @Test
     void whatStandsBesideTheLinesIsSaid() {
         List<DatedRate> points = points(2540, 2110, 1740, 1470);
-        assertEquals(List.of(), TrendPeriod.of(points).says());
+        assertEquals(List.of(), TrendPeriod.of(points).notes());
         points.add(new DatedRate(
                 FIRST.plusYears(5), new RateOutcome.UpperBound(rate(900), List.of("run.event")), "falling head", "A1"));
         assertEquals(
@@ -97,13 +97,13 @@ class TrendPeriodTest {
                         "not the same locations throughout",
                         "the method changed",
                         "1 bound or zero left out of the line"),
-                TrendPeriod.of(points).says());
+                TrendPeriod.of(points).notes());
         double[] levelling = IntStream.range(0, 7)
                 .mapToDouble(i -> 2540 * Math.exp(-0.8 * Math.sqrt(i) + 0.01 * Math.sin(5 * i)))
                 .toArray();
         assertEquals(
                 List.of("another curve fits better: it changes fast at first, then levels off"),
-                yearly(levelling).says());
+                yearly(levelling).notes());
     }
 
     @Test
@@ -117,20 +117,20 @@ class TrendPeriodTest {
         }
         assertEquals(
                 List.of("most outcomes are bounds or zero"),
-                TrendPeriod.of(points).crossing(LIMIT, 0.95).says());
+                TrendPeriod.of(points).crossing(LIMIT, 0.95).notes());
         points.remove(8);
-        List<String> says = TrendPeriod.of(points).crossing(LIMIT, 0.95).says();
-        assertTrue(says.contains("4 bounds or zeros left out of the line"));
+        List<String> notes = TrendPeriod.of(points).crossing(LIMIT, 0.95).notes();
+        assertTrue(notes.contains("4 bounds or zeros left out of the line"));
     }
 
     @Test
     void aRiseOrAFlatLineGivesNone() {
         assertEquals(
                 List.of("the fitted line does not fall"),
-                yearly(300, 400, 500, 600).crossing(LIMIT, 0.95).says());
+                yearly(300, 400, 500, 600).crossing(LIMIT, 0.95).notes());
         assertTrue(yearly(1000, 999.9, 1000, 999.8)
                 .crossing(LIMIT, 0.95)
-                .says()
+                .notes()
                 .get(0)
                 .startsWith("the fitted line does not come to the limit"));
     }
@@ -141,7 +141,7 @@ class TrendPeriodTest {
                 LimitDate.Expected.class, yearly(1000, 400, 1100, 300, 900).crossing(LIMIT, 0.95));
         assertNull(crossing.earliest());
         assertNull(crossing.latest());
-        assertTrue(crossing.says().contains("a fall is not shown: the dates have no bounds"));
+        assertTrue(crossing.notes().contains("a fall is not shown: the dates have no bounds"));
         assertTrue(crossing.toString().contains("not bounded"));
     }
 
@@ -150,9 +150,10 @@ class TrendPeriodTest {
         double[] levelling = IntStream.range(0, 7)
                 .mapToDouble(i -> 2540 * Math.exp(-0.8 * Math.sqrt(i) + 0.01 * Math.sin(5 * i)))
                 .toArray();
-        List<String> says = yearly(levelling).crossing(LIMIT, 0.95).says();
-        assertTrue(says.stream().anyMatch(text -> text.startsWith("another curve fits better (changes fast at first")));
-        assertTrue(says.stream().anyMatch(text -> text.contains("reaches the limit 202")), says::toString);
+        List<String> notes = yearly(levelling).crossing(LIMIT, 0.95).notes();
+        assertTrue(
+                notes.stream().anyMatch(text -> text.startsWith("another curve fits better (changes fast at first")));
+        assertTrue(notes.stream().anyMatch(text -> text.contains("reaches the limit 202")), notes::toString);
     }
 
     @Test

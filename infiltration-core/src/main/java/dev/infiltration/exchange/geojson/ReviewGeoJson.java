@@ -140,16 +140,16 @@ public final class ReviewGeoJson {
     private void passes(LocationRate row, InfiltrationRate figure) {
         List<Criterion> criteria = latest.decisions(row.visit()).stream()
                 .map(VisitDecision::decision)
-                .filter(decision -> decision.asStated() != Decision.AsStated.NO_FIGURE)
+                .filter(decision -> decision.literalResult() != Decision.LiteralResult.NOT_EVALUATED)
                 .map(Decision::criterion)
-                .filter(criterion -> criterion.form() == Criterion.Form.EVERY_LOCATION
-                        || criterion.form() == Criterion.Form.SHARE_OF_LOCATIONS)
+                .filter(criterion -> criterion.type() == Criterion.Type.EVERY_LOCATION
+                        || criterion.type() == Criterion.Type.SHARE_OF_LOCATIONS)
                 .toList();
         if (!criteria.isEmpty()) {
             features.objects("decisions", criteria, criterion -> {
                 features.text("criterion", criterion.toString());
                 features.flag("passes", criterion.passes(figure));
-                features.flag("sure", criterion.isSettledBy(row.outcome()));
+                features.flag("decided", criterion.isSettledBy(row.outcome()));
             });
         }
     }
@@ -177,8 +177,8 @@ public final class ReviewGeoJson {
         if (!decisions.isEmpty()) {
             features.objects("decisions", decisions, each -> {
                 features.text("criterion", each.decision().criterion().toString());
-                features.text("asStated", each.decision().asStated().word());
-                features.flag("shown", each.decision().isShown());
+                features.text("literalResult", each.decision().literalResult().word());
+                features.flag("confirmed", each.decision().isConfirmed());
             });
         }
     }

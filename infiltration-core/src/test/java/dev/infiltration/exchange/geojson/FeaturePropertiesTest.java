@@ -88,7 +88,7 @@ class FeaturePropertiesTest {
         return book.withVisits(visits);
     }
 
-    private static Criterion atLeast(Criterion.Form form, String limit) {
+    private static Criterion atLeast(Criterion.Type form, String limit) {
         return Criterion.of(
                 form,
                 Criterion.Relation.AT_LEAST,
@@ -100,14 +100,14 @@ class FeaturePropertiesTest {
     /** Limits invented for the demo: 1800 mm/h at every location, 2000 mm/h on the mean, both of unit pavement. */
     @Test
     void locationSaysWhichCriteriaItsOwnRatePasses() throws IOException {
-        Criterion every = atLeast(Criterion.Form.EVERY_LOCATION, "1800");
-        Criterion mean = atLeast(Criterion.Form.MEAN, "2000");
-        Criterion share = atLeast(Criterion.Form.SHARE_OF_LOCATIONS, "20000").withShare(0.5);
+        Criterion every = atLeast(Criterion.Type.EVERY_LOCATION, "1800");
+        Criterion mean = atLeast(Criterion.Type.MEAN, "2000");
+        Criterion share = atLeast(Criterion.Type.SHARE_OF_LOCATIONS, "20000").withShare(0.5);
         FieldBook book = season();
         List<Visit> untilV3 = book.visits().stream()
                 .filter(visit -> !List.of("V4", "V8").contains(String.valueOf(visit.id())))
                 .toList();
-        Review review = Review.of(book.withVisits(untilV3)).judgedBy(Specification.of(every, mean, share));
+        Review review = Review.of(book.withVisits(untilV3)).withSpecification(Specification.of(every, mean, share));
         assertEquals(3, feature(review, "HQ-A").get("decisions").size());
         assertFalse(feature(review, "HQ-B/B1").has("decisions"));
         JsonNode measured = feature(review, "HQ-A/A2").get("decisions");

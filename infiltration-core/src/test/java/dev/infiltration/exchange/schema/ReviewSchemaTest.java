@@ -88,14 +88,14 @@ class ReviewSchemaTest {
         String judged = ReviewJson.text(judgedDemo());
         assertEquals(List.of(), SCHEMA.faults(judged));
         assertEquals(Set.of(), notNamed(judged));
-        String other = judged.replaceFirst("\"asStated\":\"met\"", "\"asStated\":\"passed\"");
+        String other = judged.replaceFirst("\"literalResult\":\"met\"", "\"literalResult\":\"passed\"");
         assertNotEquals(List.of(), SCHEMA.faults(other));
     }
 
     private static Review judgedDemo() throws IOException {
         Path demo = Path.of("../infiltration-examples/demo");
         Review review = Review.of(FieldBookJson.withDefaults().read(demo.resolve("harrow-quay.json")));
-        return review.judgedBy(CriterionJson.read(demo.resolve("harrow-quay-criteria.json"))
+        return review.withSpecification(CriterionJson.read(demo.resolve("harrow-quay-criteria.json"))
                 .specification()
                 .orElseThrow());
     }

@@ -123,7 +123,7 @@ public final class Season {
         }
         Checker checker = Checker.withDefaults().withMethods(methods(arguments.methods()));
         checker = arguments.today() == null ? checker : checker.withToday(arguments.today());
-        Review review = Review.of(read, checker).judgedBy(criteria(arguments.criteria()));
+        Review review = Review.of(read, checker).withSpecification(criteria(arguments.criteria()));
         if (arguments.plan().isAskedFor()) {
             return plan(arguments, Planning.of(arguments.plan(), review, checker.methods(), arguments.today()));
         }

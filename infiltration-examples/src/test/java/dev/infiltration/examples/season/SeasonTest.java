@@ -219,7 +219,7 @@ class SeasonTest {
     @Test
     void criteriaOfSeveralFilesAddUp(@TempDir Path folder) throws IOException {
         Path other = Files.writeString(folder.resolve("other.json"), """
-                {"format": "infiltration-criterion/1", "criteria": [{"form": "median", "relation": "more", "method": "C1781",
+                {"format": "infiltration-criterion/1", "criteria": [{"type": "median", "relation": "more-than", "method": "C1781",
                  "limit": {"value": 1, "unit": "mm/h"}, "purpose": "acceptance", "source": "invented"}]}
                 """);
         String out = Ran.of(DEMO, "--criterion", CRITERIA, "--criterion", other.toString())
