@@ -7,7 +7,10 @@ import dev.infiltration.field.Position;
 import dev.infiltration.plan.VisitPlan.TooNear;
 import dev.infiltration.units.FieldUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
@@ -33,10 +36,10 @@ record LocationSelection(List<Location> planned, List<Location> spares, List<Too
      */
     static LocationSelection of(List<Location> listed, long count, double diameter, double clear) {
         LocationSelection choice = new LocationSelection(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
-        List<Spot> before = new ArrayList<>();
+        Cells before = new Cells(clear + diameter);
         for (Location location : listed) {
-            Spot spot = Spot.of(location);
-            boolean isApart = choice.name(before, spot, diameter, clear);
+            Spot spot = Spot.of(choice.planned.size(), location);
+            boolean isApart = choice.name(before.near(spot), spot, diameter, clear);
             if (isApart && choice.planned.size() < count) {
                 choice.planned.add(location);
                 before.add(spot);
@@ -48,16 +51,17 @@ record LocationSelection(List<Location> planned, List<Location> spares, List<Too
     }
 
     /** A location with its coordinates as numbers, NaN where one is not recorded: most pairs are far apart at first sight. */
-    private record Spot(Location location, double x, double y, double latitude, double longitude) {
+    private record Spot(int number, Location location, double x, double y, double latitude, double longitude) {
 
         /** Less than a degree of a meridian, in metres. */
         private static final double DEGREE = 109_000;
 
-        static Spot of(Location location) {
+        static Spot of(int number, Location location) {
             boolean isLocal = location.x() != null && location.y() != null;
             Position position = location.position();
             boolean isPlaced = position != null && position.isOnEarth();
             return new Spot(
+                    number,
                     location,
                     isLocal ? location.x().in(FieldUnit.METRE) : Double.NaN,
                     isLocal ? location.y().in(FieldUnit.METRE) : Double.NaN,
@@ -65,15 +69,86 @@ record LocationSelection(List<Location> planned, List<Location> spares, List<Too
                     isPlaced ? position.longitude().doubleValue() : Double.NaN);
         }
 
+        boolean isLocal() {
+            return !Double.isNaN(x);
+        }
+
+        boolean isPlaced() {
+            return !Double.isNaN(latitude);
+        }
+
         /** {@return whether another spot may be within a distance in metres}: comparisons with NaN are false */
         boolean mayBeWithin(double metres, Spot other) {
-            if (!Double.isNaN(x) && !Double.isNaN(other.x)) {
+            if (isLocal() && other.isLocal()) {
                 return Math.abs(x - other.x) <= metres && Math.abs(y - other.y) <= metres;
             }
             double east = Math.abs(longitude - other.longitude);
             double narrow = Math.cos(Math.toRadians(Math.max(Math.abs(latitude), Math.abs(other.latitude))));
             boolean isFarEast = east < 1 && east * narrow * DEGREE > metres;
             return Math.abs(latitude - other.latitude) * DEGREE <= metres && !isFarEast;
+        }
+    }
+
+    /** Spots in cells twice as wide as the distance of interest: only those in adjacent cells are compared. */
+    private static final class Cells {
+
+        private final double width;
+        private final Map<Cell, List<Spot>> spots = new HashMap<>();
+
+        private enum Kind {
+            /** By coordinates on the surface. */
+            LOCAL,
+            /** By latitude. */
+            PLACED,
+            /** By latitude, of those without coordinates on the surface. */
+            ONLY_PLACED
+        }
+
+        private record Cell(Kind kind, double column, double row) {}
+
+        Cells(double metres) {
+            width = 2 * metres;
+        }
+
+        void add(Spot spot) {
+            if (spot.isLocal()) {
+                put(new Cell(Kind.LOCAL, cell(spot.x()), cell(spot.y())), spot);
+            } else if (spot.isPlaced()) {
+                put(new Cell(Kind.ONLY_PLACED, band(spot), 0), spot);
+            }
+            if (spot.isPlaced()) {
+                put(new Cell(Kind.PLACED, band(spot), 0), spot);
+            }
+        }
+
+        private void put(Cell cell, Spot spot) {
+            spots.computeIfAbsent(cell, key -> new ArrayList<>()).add(spot);
+        }
+
+        private double cell(double metres) {
+            return Math.floor(metres / width);
+        }
+
+        private double band(Spot spot) {
+            return cell(spot.latitude() * Spot.DEGREE);
+        }
+
+        /** {@return the spots that may be within the distance, in the order added, and some farther ones} */
+        List<Spot> near(Spot spot) {
+            List<Spot> near = new ArrayList<>();
+            for (int column = -1; column <= 1; column++) {
+                for (int row = -1; row <= 1 && spot.isLocal(); row++) {
+                    near.addAll(in(new Cell(Kind.LOCAL, cell(spot.x()) + column, cell(spot.y()) + row)));
+                }
+                Kind others = spot.isLocal() ? Kind.ONLY_PLACED : Kind.PLACED;
+                near.addAll(in(new Cell(others, band(spot) + column, 0)));
+            }
+            near.sort(Comparator.comparingInt(Spot::number));
+            return near;
+        }
+
+        private List<Spot> in(Cell cell) {
+            return spots.getOrDefault(cell, List.of());
         }
     }
 

@@ -17,6 +17,7 @@ import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Maintenance;
 import dev.infiltration.field.Position;
 import dev.infiltration.field.Pour;
+import dev.infiltration.field.Pouring;
 import dev.infiltration.field.Ring;
 import dev.infiltration.field.Surface;
 import dev.infiltration.field.TestRun;
@@ -29,6 +30,7 @@ import dev.infiltration.plan.SurfaceOutline;
 import dev.infiltration.plan.VisitPlan;
 import dev.infiltration.rate.Instruments;
 import dev.infiltration.rate.RateEquation;
+import dev.infiltration.report.VisitReport;
 import dev.infiltration.review.Review;
 import dev.infiltration.summary.LocationRate;
 import dev.infiltration.units.FieldUnit;
@@ -41,8 +43,8 @@ import java.util.List;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A book of a million tests is checked in seconds, also where all of them are neighbours in space or time. */
@@ -208,28 +210,42 @@ class LargeBookTest {
                         .toList());
     }
 
-    private static final int[] SIZES = {250, 500, 1000, 2000};
+    /** What grows linearly with its size: each row gives what is measured and the sizes of the fast test. */
+    private enum Path {
+        POURS("uncertainty of a run of many pours", LargeBookTest::pours, 250, 1000),
+        DIAMETERS("uncertainty of a ring of many diameters", LargeBookTest::diameters, 250, 1000),
+        ONE_DAY("series of a location and day", LargeBookTest::oneDay, 500, 2000),
+        VOID_DAY("series of a location and day, all runs void", LargeBookTest::voidDay, 500, 2000),
+        FINDINGS("findings of each run", LargeBookTest::findingsOfRuns, 500, 2000),
+        PAGE("page of a visit", LargeBookTest::page, 125, 500),
+        SAMPLE("sample of locations", LargeBookTest::sample, 500, 2000),
+        ON_RECORD("planned locations on record", LargeBookTest::onRecord, 500, 2000),
+        SPARES("spare locations on record", LargeBookTest::spares, 500, 2000);
 
-    private static final int[] LARGE = {2000, 4000, 8000, 16_000};
+        private final String what;
+        private final IntFunction<Runnable> work;
+        private final int small;
+        private final int large;
 
-    @Test
-    void thePathsOfAReviewGrowLinearly() {
-        everyPath(SIZES);
+        Path(String what, IntFunction<Runnable> work, int small, int large) {
+            this.what = what;
+            this.work = work;
+            this.small = small;
+            this.large = large;
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void pathsOfAReviewAndAPlanGrowLinearly(Path path) {
+        Growth.assertLinear(path.what, path.work, path.small, path.large);
     }
 
     @Tag("slow")
-    @Test
-    void thePathsOfALargeReviewGrowLinearly() {
-        everyPath(LARGE);
-    }
-
-    private static void everyPath(int... sizes) {
-        Growth.assertLinear("uncertainty of a run of many pours", LargeBookTest::pours, sizes);
-        Growth.assertLinear("uncertainty of a ring of many diameters", LargeBookTest::diameters, sizes);
-        Growth.assertLinear("series of a location and day", LargeBookTest::oneDay, sizes);
-        Growth.assertLinear("findings of each run", LargeBookTest::findingsOfRuns, sizes);
-        Growth.assertLinear("locations that are drawn", LargeBookTest::draw, 1250, 2500, 5000, 10_000);
-        Growth.assertLinear("planned locations on record", LargeBookTest::onRecord, 1250, 2500, 5000, 10_000);
+    @ParameterizedTest
+    @EnumSource
+    void pathsOfALargeReviewAndPlanGrowLinearly(Path path) {
+        Growth.assertLinear(path.what, path.work, path.large, 2 * path.large, 4 * path.large);
     }
 
     private static Runnable pours(int pours) {
@@ -256,9 +272,17 @@ class LargeBookTest {
                 .isPresent());
     }
 
-    /** As many visits as tests, all at one location on one day. */
     private static Runnable oneDay(int visits) {
-        Visit visit = SI.book().visits().get(0).withTests(List.of(BARE));
+        return oneDay(visits, BARE);
+    }
+
+    private static Runnable voidDay(int visits) {
+        return oneDay(visits, BARE.withRuns(List.of(BARE.runs().get(0).withEnd(Pouring.End.VOID))));
+    }
+
+    /** As many visits as tests, all at one location on one day. */
+    private static Runnable oneDay(int visits, LocationTest test) {
+        Visit visit = SI.book().visits().get(0).withTests(List.of(test));
         FieldBook book = SI.book()
                 .withVisits(IntStream.range(0, visits)
                         .mapToObj(i -> visit.withId("V" + i))
@@ -281,7 +305,13 @@ class LargeBookTest {
                 >= tests);
     }
 
-    private static Runnable draw(int count) {
+    private static Runnable page(int tests) {
+        VisitReport report = VisitReport.all(Review.of(onOneSurface(tests, i -> local(0, i))))
+                .get(0);
+        return () -> assertTrue(report.html().length() > tests);
+    }
+
+    private static Runnable sample(int count) {
         double side = 2 * Math.sqrt(count);
         LocationSample draw = LocationSample.of(List.of(new LocationSample.Zone(
                         "lot", SurfaceOutline.of(FieldUnit.METRE, 0, 0, 2 * side, 0, 2 * side, 2 * side, 0, 2 * side))))
@@ -291,13 +321,22 @@ class LargeBookTest {
     }
 
     private static Runnable onRecord(int count) {
+        return onRecord(count, count);
+    }
+
+    private static Runnable spares(int count) {
+        return onRecord(count, count / 2);
+    }
+
+    private static Runnable onRecord(int count, int planned) {
         int side = (int) Math.ceil(Math.sqrt(count));
         List<Location> locations = IntStream.range(0, count)
                 .mapToObj(i -> local(i % side, i / side).withId("L" + i))
                 .toList();
         VisitPlan plan = VisitPlan.of(
                         Methods.unitPavement(), Surface.of("S"), ExpectedRate.of(new InfiltrationRate(2540)))
-                .withRequestedLocations(count);
-        return () -> assertEquals(count, plan.withLocations(locations).planned().size());
+                .withRequestedLocations(planned);
+        return () ->
+                assertEquals(planned, plan.withLocations(locations).planned().size());
     }
 }

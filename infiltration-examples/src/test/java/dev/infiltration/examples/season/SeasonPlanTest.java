@@ -8,9 +8,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.examples.season.SeasonTest.Ran;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -179,6 +182,46 @@ class SeasonPlanTest {
         Ran ran = Ran.of(book, "--plan", "HQ-N");
         assertEquals(2, ran.status());
         assertTrue(ran.err().contains("no rate of HQ-N on record: give --expected"), ran.err());
+    }
+
+    @Test
+    void areaThatRequiresTooManyLocationsIsRefusedAtOnce(@TempDir Path folder) throws IOException {
+        Ran ran = planned(folder, "1000000000", "--expected", "2540");
+        assertEquals(2, ran.status(), ran.out());
+        assertEquals("", ran.out());
+        assertEquals(
+                "season: locations: 1000001 for an area of 1000000000 m²; a plan may have 10000:"
+                        + " correct the area or the number requested",
+                ran.err().strip());
+    }
+
+    /** 9000 locations in a square of 100 m, where rings a metre apart have less room than that (own calculation). */
+    @Test
+    void crowdedZoneIsPlannedWithinASecond(@TempDir Path folder) throws IOException {
+        Path zones = Files.writeString(folder.resolve("zones.json"), """
+                {"format": "infiltration-zones/1", "unit": "m",
+                 "zones": [{"name": "yard", "corners": [[0, 0], [100, 0], [100, 100], [0, 100]]}]}
+                """);
+        Ran ran = planned(folder, "9000000", "--expected", "2540", "--zones", zones.toString());
+        assertEquals(0, ran.status(), ran.err());
+        assertTrue(ran.out().contains("Locations: 9001, "), ran.out().substring(0, 400));
+        assertTrue(ran.out().contains("no room was found for "), ran.out().substring(0, 400));
+    }
+
+    /** Plans a surface of an area in m², in less than a second of processor time once the classes are loaded. */
+    private static Ran planned(Path folder, String area, String... more) throws IOException {
+        String book = Files.writeString(
+                        folder.resolve("new.json"), NEW.replace("25001", area).replace("[sft_i]", "m2"))
+                .toString();
+        String[] words = Stream.concat(Stream.of(book, "--plan", "HQ-N"), Stream.of(more))
+                .toArray(String[]::new);
+        Ran.of(words);
+        ThreadMXBean clock = ManagementFactory.getThreadMXBean();
+        long before = clock.getCurrentThreadCpuTime();
+        Ran ran = Ran.of(words);
+        double seconds = (clock.getCurrentThreadCpuTime() - before) / 1e9;
+        assertTrue(seconds < 1, () -> seconds + " s");
+        return ran;
     }
 
     @Test
