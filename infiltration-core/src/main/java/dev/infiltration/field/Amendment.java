@@ -6,10 +6,10 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A correction of something written down earlier: what it was, what it is now, and why.
+ * A correction of an earlier record: the value before, the value now, and the reason.
  *
- * @param at    when it was made
- * @param by    initials of who made it
+ * @param at    time of the correction
+ * @param by    initials of the person who made it
  * @param where JSON Pointer of the value
  * @param was   the value before
  * @param now   the value now
@@ -31,10 +31,10 @@ public record Amendment(
     }
 
     /**
-     * {@return a record of what is given, all else absent}
+     * {@return a record with these parts; the others are absent}
      *
-     * @param at    when it was made
-     * @param by    initials of who made it
+     * @param at    time of the correction
+     * @param by    initials of the person who made it
      * @param where JSON Pointer of the value
      * @param was   the value before
      * @param now   the value now
@@ -53,7 +53,7 @@ public record Amendment(
     /**
      * {@return this record with another {@code at}}
      *
-     * @param at when it was made
+     * @param at time of the correction
      */
     public Amendment withAt(@Nullable ClockTime at) {
         return new Amendment(at, by, where, was, now, why, extra);
@@ -62,7 +62,7 @@ public record Amendment(
     /**
      * {@return this record with another {@code by}}
      *
-     * @param by initials of who made it
+     * @param by initials of the person who made it
      */
     public Amendment withBy(@Nullable String by) {
         return new Amendment(at, by, where, was, now, why, extra);
@@ -105,7 +105,7 @@ public record Amendment(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */

@@ -18,10 +18,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * A time of day on a date as it was written: to the minute or finer, with an offset or local to the site.
  *
- * <p>A time written to the minute stands for the whole minute; one written to the second or finer is exact.
+ * <p>A time written to the minute may be any instant of that minute; a time written to the second or finer is exact.
  *
  * @param dateTime  date and time of day as written
- * @param precision how finely it was written
+ * @param precision precision to which it was written
  * @param offset    the offset from UTC, where one was written; else the time is local to the site
  */
 public record ClockTime(
@@ -29,7 +29,7 @@ public record ClockTime(
         Precision precision,
         @Nullable ZoneOffset offset) {
 
-    /** How finely a time was written. */
+    /** Precision to which a time was written. */
     public enum Precision {
         /** Hours and minutes: any instant of that minute. */
         MINUTE,
@@ -54,9 +54,9 @@ public record ClockTime(
     /**
      * Reads a time: {@code 2026-06-03T09:10}, with seconds and fraction if written so, with an RFC 3339 offset if known.
      *
-     * @param text what was written
+     * @param text the text
      * @return the time
-     * @throws DateTimeException if it is no time of that form, or no time of the calendar
+     * @throws DateTimeException if the text does not have this form, or is not a time of the calendar
      */
     public static ClockTime parse(String text) {
         Matcher parts = WRITTEN.matcher(text);

@@ -21,7 +21,7 @@ public record CrewMember(
     }
 
     /**
-     * {@return a record of what is given, all else absent}
+     * {@return a record with these parts; the others are absent}
      *
      * @param initials initials, not names
      * @param role     what they did
@@ -49,7 +49,7 @@ public record CrewMember(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */

@@ -25,7 +25,7 @@ public record Event(
     }
 
     /**
-     * {@return a record of what is given, all else absent}
+     * {@return a record with these parts; the others are absent}
      *
      * @param kind what
      */
@@ -61,7 +61,7 @@ public record Event(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */
@@ -89,7 +89,7 @@ public record Event(
         RING_MOVED,
         /** It rained. */
         RAIN,
-        /** Anything else; the note says what. */
+        /** Any other event, described in the note. */
         OTHER
     }
 }

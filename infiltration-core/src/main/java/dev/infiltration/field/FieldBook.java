@@ -93,7 +93,7 @@ public record FieldBook(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The head of water in the ring while pouring, from first reaching the lower mark until the last water is poured, at the lowest point in the ring.
  *
- * @param state   where the level stood between the two marks
+ * @param state   position of the water level relative to the two marks
  * @param lowest  lowest level
  * @param highest highest level
  * @param extra   the host's own values, kept and written back untouched
@@ -27,9 +27,9 @@ public record Head(
     }
 
     /**
-     * {@return a record of what is given, all else absent}
+     * {@return a record with these parts; the others are absent}
      *
-     * @param state where the level stood between the two marks
+     * @param state position of the water level relative to the two marks
      */
     public static Head of(@Nullable State state) {
         return new Head(state, null, null, Map.of());
@@ -38,7 +38,7 @@ public record Head(
     /**
      * {@return this record with another {@code state}}
      *
-     * @param state where the level stood between the two marks
+     * @param state position of the water level relative to the two marks
      */
     public Head withState(@Nullable State state) {
         return new Head(state, lowest, highest, extra);
@@ -63,7 +63,7 @@ public record Head(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */
@@ -71,7 +71,7 @@ public record Head(
         return new Head(state, lowest, highest, extra);
     }
 
-    /** Where the level stood. */
+    /** Position of the water level. */
     public enum State implements JsonName {
         /** Between the two marks throughout. */
         BETWEEN_MARKS,

@@ -8,9 +8,9 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where entries of a document's lists were left out, so that pointers can count as the document counts.
+ * Positions of list entries in the document, so that pointers count excluded entries too.
  *
- * <p>Only lists with a gap are held: for each the document's index of every entry that was kept.
+ * <p>Only lists with an excluded entry are stored: for each, the index in the document of every entry that was read.
  */
 public final class IndexMap {
 
@@ -22,13 +22,13 @@ public final class IndexMap {
         this.kept = kept;
     }
 
-    /** {@return no gaps: lists and document count alike} */
+    /** {@return a map without excluded entries} */
     public static IndexMap none() {
         return NONE;
     }
 
     /**
-     * {@return the gaps of a document}
+     * {@return the map of a document}
      *
      * @param kept by the list's pointer in the document, the document's index of each entry kept
      */
@@ -42,7 +42,7 @@ public final class IndexMap {
         return new IndexMap(copy);
     }
 
-    /** {@return whether lists and document count alike} */
+    /** {@return whether no entry was excluded} */
     public boolean isEmpty() {
         return kept.isEmpty();
     }

@@ -13,9 +13,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param id         identifies the instrument in the book
  * @param kind       what it measures
- * @param resolution the step it is read to
- * @param tolerance  how far it may be off, to either side
- * @param checkedOn  when it was last checked
+ * @param resolution the step to which it is read
+ * @param tolerance  largest error, either way
+ * @param checkedOn  date of the last check
  * @param checkDue the date by which the next check is due
  * @param extra      the host's own values, kept and written back untouched
  */
@@ -34,7 +34,7 @@ public record Instrument(
     }
 
     /**
-     * {@return a record of what is given, all else absent}
+     * {@return a record with these parts; the others are absent}
      *
      * @param id identifies the instrument in the book
      */
@@ -69,7 +69,7 @@ public record Instrument(
     /**
      * {@return this record with another {@code resolution}}
      *
-     * @param resolution the step it is read to
+     * @param resolution the step to which it is read
      */
     public Instrument withResolution(@Nullable Reading<?> resolution) {
         Draft draft = new Draft(this);
@@ -80,7 +80,7 @@ public record Instrument(
     /**
      * {@return this record with another {@code tolerance}}
      *
-     * @param tolerance how far it may be off, to either side
+     * @param tolerance largest error, either way
      */
     public Instrument withTolerance(@Nullable Reading<?> tolerance) {
         Draft draft = new Draft(this);
@@ -91,7 +91,7 @@ public record Instrument(
     /**
      * {@return this record with another {@code checkedOn}}
      *
-     * @param checkedOn when it was last checked
+     * @param checkedOn date of the last check
      */
     public Instrument withCheckedOn(@Nullable LocalDate checkedOn) {
         Draft draft = new Draft(this);
@@ -111,7 +111,7 @@ public record Instrument(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */

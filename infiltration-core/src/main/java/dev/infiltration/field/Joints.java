@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The units of a jointed surface and the joints between them: sizes at the top of the units, all units being alike.
  *
- * @param pattern how the units are laid
+ * @param pattern laying pattern of the units
  * @param length  length of a unit; of a hexagon the distance across its flats
  * @param width   width of a unit; of a hexagon as {@code length}
  * @param joint   width of the joints
@@ -33,9 +33,9 @@ public record Joints(
     }
 
     /**
-     * {@return a record of what is given, all else absent}
+     * {@return a record with these parts; the others are absent}
      *
-     * @param pattern how the units are laid
+     * @param pattern laying pattern of the units
      * @param length  length of a unit; of a hexagon the distance across its flats
      * @param width   width of a unit; of a hexagon as {@code length}
      * @param joint   width of the joints
@@ -51,7 +51,7 @@ public record Joints(
     /**
      * {@return this record with another {@code pattern}}
      *
-     * @param pattern how the units are laid
+     * @param pattern laying pattern of the units
      */
     public Joints withPattern(@Nullable Laying pattern) {
         return new Joints(pattern, length, width, joint, chamfer, voids, extra);
@@ -103,7 +103,7 @@ public record Joints(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */
@@ -133,7 +133,7 @@ public record Joints(
         }
 
         /**
-         * {@return a record of what is given, all else absent}
+         * {@return a record with these parts; the others are absent}
          *
          * @param along  how many along the slab's length
          * @param across how many along its width
@@ -149,7 +149,7 @@ public record Joints(
         }
 
         /**
-         * {@return this record with another {@code extra}}
+         * {@return this record with other {@code extra}}
          *
          * @param extra the host's own values, kept and written back untouched
          */

@@ -4,13 +4,13 @@ package dev.infiltration.field;
 
 import java.util.Locale;
 
-/** A constant with a word of its own in the field book: {@code PERVIOUS_CONCRETE} is written {@code pervious-concrete}. */
+/** A constant with a name in JSON documents: {@code PERVIOUS_CONCRETE} is written {@code pervious-concrete}. */
 public interface JsonName {
 
     /** {@return the name of the constant} */
     String name();
 
-    /** {@return the word that is written} */
+    /** {@return the name in JSON documents} */
     default String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.field;
 
-/** How the units of a jointed surface are laid. */
+/** Laying pattern of the units of a jointed surface. */
 public enum Laying implements JsonName {
     /** Straight joints both ways. */
     STACK,

@@ -11,14 +11,14 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A spot on a surface where a ring is set.
+ * A location on a surface where a ring is placed.
  *
  * @param id        identifies the location on its surface
- * @param zone      the part of the surface it stands for: run-on edge, wheel path, interior
- * @param selection how it was chosen
+ * @param zone      zone of the surface: run-on edge, wheel path, interior
+ * @param selection how it was selected
  * @param x         distance from the datum of the surface, along
  * @param y         distance from the datum of the surface, across
- * @param position  where it lies on WGS 84
+ * @param position  position on WGS 84
  * @param slope     steepest slope of the surface there, as a ratio
  * @param extra     the host's own values, kept and written back untouched
  */
@@ -38,7 +38,7 @@ public record Location(
     }
 
     /**
-     * {@return a record of what is given, all else absent}
+     * {@return a record with these parts; the others are absent}
      *
      * @param id identifies the location on its surface
      */
@@ -58,7 +58,7 @@ public record Location(
     /**
      * {@return this record with another {@code zone}}
      *
-     * @param zone the part of the surface it stands for: run-on edge, wheel path, interior
+     * @param zone zone of the surface: run-on edge, wheel path, interior
      */
     public Location withZone(@Nullable String zone) {
         return new Location(id, zone, selection, x, y, position, slope, extra);
@@ -67,7 +67,7 @@ public record Location(
     /**
      * {@return this record with another {@code selection}}
      *
-     * @param selection how it was chosen
+     * @param selection how it was selected
      */
     public Location withSelection(@Nullable Selection selection) {
         return new Location(id, zone, selection, x, y, position, slope, extra);
@@ -94,7 +94,7 @@ public record Location(
     /**
      * {@return this record with another {@code position}}
      *
-     * @param position where it lies on WGS 84
+     * @param position position on WGS 84
      */
     public Location withPosition(@Nullable Position position) {
         return new Location(id, zone, selection, x, y, position, slope, extra);
@@ -110,7 +110,7 @@ public record Location(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */
@@ -118,15 +118,15 @@ public record Location(
         return new Location(id, zone, selection, x, y, position, slope, extra);
     }
 
-    /** How a location was chosen. */
+    /** How a location was selected. */
     public enum Selection implements JsonName {
-        /** Drawn at random over the surface. */
+        /** Selected at random over the surface. */
         RANDOM,
-        /** Drawn at random within its zone. */
+        /** Selected at random within its zone. */
         STRATIFIED,
-        /** Chosen for what is suspected there. */
+        /** Selected because a problem is suspected there. */
         TARGETED,
-        /** The same spot at every visit. */
+        /** The same location at every visit. */
         FIXED
     }
 }

@@ -16,12 +16,12 @@ import org.jspecify.annotations.Nullable;
  *
  * @param id                 identifies the test in the book
  * @param location           id of the location on the surface of the visit
- * @param notTested          why no test was made, if none was
+ * @param notTested          reason why no test was made
  * @param ring               id of the ring, required once the test was made
- * @param ringOffset         where the middle of the ring lay in the pattern of the joints
+ * @param ringOffset         position of the centre of the ring in the joint pattern
  * @param surfaceTemperature temperature of the surface
  * @param waterTemperature   temperature of the water
- * @param clearSpacing       clear distance taped to the nearest other location tested
+ * @param clearSpacing       measured clear distance to the nearest other tested location
  * @param preWet             the prewetting
  * @param runs               the runs, in the order written
  * @param photos             photographs of the test
@@ -52,7 +52,7 @@ public record LocationTest(
     }
 
     /**
-     * {@return a record of what is given, all else absent}
+     * {@return a record with these parts; the others are absent}
      *
      * @param id       identifies the test in the book
      * @param location id of the location on the surface of the visit
@@ -91,7 +91,7 @@ public record LocationTest(
     /**
      * {@return this record with another {@code notTested}}
      *
-     * @param notTested why no test was made, if none was
+     * @param notTested reason why no test was made
      */
     public LocationTest withNotTested(@Nullable NotTested notTested) {
         Draft draft = new Draft(this);
@@ -113,7 +113,7 @@ public record LocationTest(
     /**
      * {@return this record with another {@code ringOffset}}
      *
-     * @param ringOffset where the middle of the ring lay in the pattern of the joints
+     * @param ringOffset position of the centre of the ring in the joint pattern
      */
     public LocationTest withRingOffset(@Nullable Offset ringOffset) {
         Draft draft = new Draft(this);
@@ -146,7 +146,7 @@ public record LocationTest(
     /**
      * {@return this record with another {@code clearSpacing}}
      *
-     * @param clearSpacing clear distance taped to the nearest other location tested
+     * @param clearSpacing measured clear distance to the nearest other tested location
      */
     public LocationTest withClearSpacing(@Nullable Reading<Length> clearSpacing) {
         Draft draft = new Draft(this);
@@ -199,7 +199,7 @@ public record LocationTest(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */

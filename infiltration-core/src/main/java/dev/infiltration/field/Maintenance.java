@@ -12,11 +12,11 @@ import org.jspecify.annotations.Nullable;
  *
  * @param id             identifies the entry in the book
  * @param surface        id of the surface
- * @param locations      ids of the locations worked on; empty: the whole surface
- * @param start          when it began
- * @param end            when it was finished
- * @param technique      what was done: vacuum sweeping, pressure washing, replacement of joint filling
- * @param passes         how many passes were made
+ * @param locations      ids of the maintained locations; empty: the whole surface
+ * @param start          start
+ * @param end            end
+ * @param technique      technique: vacuum sweeping, pressure washing, replacement of joint filling
+ * @param passes         number of passes
  * @param wet            whether water was used
  * @param jointsRefilled whether joints were refilled
  * @param note           anything else
@@ -42,7 +42,7 @@ public record Maintenance(
     }
 
     /**
-     * {@return a record of what is given, all else absent}
+     * {@return a record with these parts; the others are absent}
      *
      * @param id      identifies the entry in the book
      * @param surface id of the surface
@@ -72,7 +72,7 @@ public record Maintenance(
     /**
      * {@return this record with another {@code locations}}
      *
-     * @param locations ids of the locations worked on; empty: the whole surface
+     * @param locations ids of the maintained locations; empty: the whole surface
      */
     public Maintenance withLocations(List<String> locations) {
         return new Maintenance(id, surface, locations, start, end, technique, passes, wet, jointsRefilled, note, extra);
@@ -81,7 +81,7 @@ public record Maintenance(
     /**
      * {@return this record with another {@code start}}
      *
-     * @param start when it began
+     * @param start start
      */
     public Maintenance withStart(@Nullable ClockTime start) {
         return new Maintenance(id, surface, locations, start, end, technique, passes, wet, jointsRefilled, note, extra);
@@ -90,7 +90,7 @@ public record Maintenance(
     /**
      * {@return this record with another {@code end}}
      *
-     * @param end when it was finished
+     * @param end end
      */
     public Maintenance withEnd(@Nullable ClockTime end) {
         return new Maintenance(id, surface, locations, start, end, technique, passes, wet, jointsRefilled, note, extra);
@@ -99,7 +99,7 @@ public record Maintenance(
     /**
      * {@return this record with another {@code technique}}
      *
-     * @param technique what was done: vacuum sweeping, pressure washing, replacement of joint filling
+     * @param technique technique: vacuum sweeping, pressure washing, replacement of joint filling
      */
     public Maintenance withTechnique(@Nullable String technique) {
         return new Maintenance(id, surface, locations, start, end, technique, passes, wet, jointsRefilled, note, extra);
@@ -108,7 +108,7 @@ public record Maintenance(
     /**
      * {@return this record with another {@code passes}}
      *
-     * @param passes how many passes were made
+     * @param passes number of passes
      */
     public Maintenance withPasses(@Nullable Integer passes) {
         return new Maintenance(id, surface, locations, start, end, technique, passes, wet, jointsRefilled, note, extra);
@@ -142,7 +142,7 @@ public record Maintenance(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */

@@ -12,19 +12,19 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 import org.jspecify.annotations.Nullable;
 
-/** A test that was made names its ring; a violation stands at {@code ring}. */
+/** Requires the ring of a test that was made; the violation is reported at {@code ring}. */
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
 @Constraint(validatedBy = NamesRing.Validator.class)
 @interface NamesRing {
 
-    /** {@return what is wrong} */
+    /** {@return the message} */
     String message() default "a test that was made must name its ring";
 
-    /** {@return when it is looked at} */
+    /** {@return the groups} */
     Class<?>[] groups() default {};
 
-    /** {@return what the host hangs on it} */
+    /** {@return the payload of the host} */
     Class<? extends Payload>[] payload() default {};
 
     /** Loaded by a validation provider alone. */

@@ -31,7 +31,7 @@ public record Offset(
     }
 
     /**
-     * {@return a record of what is given, all else absent}
+     * {@return a record with these parts; the others are absent}
      *
      * @param x distance from the pattern's datum along x
      * @param y distance from the datum along y
@@ -68,7 +68,7 @@ public record Offset(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */

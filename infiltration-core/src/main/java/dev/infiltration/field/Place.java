@@ -178,7 +178,7 @@ public final class Place implements Comparable<Place> {
     /**
      * {@return this place as the document counts}
      *
-     * @param gaps where the document's entries were left out
+     * @param gaps positions of the entries in the document
      */
     public Place in(IndexMap gaps) {
         if (gaps.isEmpty() || parent == null) {

@@ -32,7 +32,7 @@ public record Position(
     }
 
     /**
-     * {@return a record of what is given, all else absent}
+     * {@return a record with these parts; the others are absent}
      *
      * @param latitude  degrees north, as written
      * @param longitude degrees east, as written
@@ -69,7 +69,7 @@ public record Position(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */

@@ -25,7 +25,7 @@ public record Pour(
     }
 
     /**
-     * {@return a record of what is given, all else absent}
+     * {@return a record with these parts; the others are absent}
      *
      * @param before what it held before
      * @param after  what it held after
@@ -62,7 +62,7 @@ public record Pour(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */

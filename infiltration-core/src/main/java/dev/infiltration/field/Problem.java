@@ -8,6 +8,6 @@ package dev.infiltration.field;
  * @param line    the line, from 1; of a table the row, as a spreadsheet counts
  * @param column  the column, from 1, in characters; of a table the column of cells
  * @param where   JSON Pointer (RFC 6901) of the value, key or member at fault; of a table its cell (RFC 7111)
- * @param message what was found, what was expected and what was left out
+ * @param message what was found, what was expected and what is excluded
  */
 public record Problem(int line, int column, String where, String message) {}

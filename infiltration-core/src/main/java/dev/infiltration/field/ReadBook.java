@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param read       the book; null when nothing was readable
  * @param problems   the problems, in order of place
- * @param gaps       where entries were left out, so that pointers can count as the document counts
+ * @param gaps       positions of the entries in the document, so that pointers count excluded entries too
  * @param unreadable the values that could not be read, with their original texts, in order of place
  */
 public record ReadBook(

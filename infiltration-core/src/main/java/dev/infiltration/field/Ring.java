@@ -32,7 +32,7 @@ public record Ring(
     }
 
     /**
-     * {@return a record of what is given, all else absent}
+     * {@return a record with these parts; the others are absent}
      *
      * @param id identifies the ring in the book
      */
@@ -77,7 +77,7 @@ public record Ring(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */
@@ -86,7 +86,7 @@ public record Ring(
     }
 
     /**
-     * {@return the diameters that the rate rests on}: {@code insideDiameter} alone where it is given, else all of
+     * {@return the diameters that the rate is computed with}: {@code insideDiameter} alone where it is given, else all of
      * {@code insideDiameters}, whose mean counts
      */
     public List<Reading<Length>> diametersInUse() {

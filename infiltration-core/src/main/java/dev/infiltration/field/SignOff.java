@@ -26,7 +26,7 @@ public record SignOff(
     }
 
     /**
-     * {@return a record of what is given, all else absent}
+     * {@return a record with these parts; the others are absent}
      *
      * @param initials initials, not names
      * @param role     the person's role
@@ -37,7 +37,7 @@ public record SignOff(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */

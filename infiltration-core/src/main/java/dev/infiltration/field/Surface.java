@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param thickness   thickness of the pavement course
  * @param thicknessIs whether the thickness was measured or estimated
  * @param joints      units and joints of a jointed surface
- * @param locations   the spots that tests may name
+ * @param locations   the locations that tests may name
  * @param zones the zones that locations name, with their areas
  * @param extra       the host's own values, kept and written back untouched
  */
@@ -48,7 +48,7 @@ public record Surface(
     }
 
     /**
-     * {@return a record of what is given, all else absent}
+     * {@return a record with these parts; the others are absent}
      *
      * @param id identifies the surface in the book
      */
@@ -149,7 +149,7 @@ public record Surface(
     /**
      * {@return this record with another {@code locations}}
      *
-     * @param locations the spots that tests may name
+     * @param locations the locations that tests may name
      */
     public Surface withLocations(List<Location> locations) {
         Draft draft = new Draft(this);
@@ -169,7 +169,7 @@ public record Surface(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */

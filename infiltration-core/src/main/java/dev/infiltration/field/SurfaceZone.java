@@ -24,7 +24,7 @@ public record SurfaceZone(
     }
 
     /**
-     * {@return a record of what is given, all else absent}
+     * {@return a record with these parts; the others are absent}
      *
      * @param id   identifies the zone on its surface
      * @param area its area
@@ -34,7 +34,7 @@ public record SurfaceZone(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */

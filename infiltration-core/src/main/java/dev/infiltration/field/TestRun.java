@@ -47,7 +47,7 @@ public record TestRun(
     }
 
     /**
-     * {@return a record of what is given, all else absent}
+     * {@return a record with these parts; the others are absent}
      *
      * @param start   when water first met the surface
      * @param water   the water poured onto the surface; absent: the sum of {@code pours}
@@ -153,7 +153,7 @@ public record TestRun(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */

@@ -20,12 +20,12 @@ import org.jspecify.annotations.Nullable;
  * @param id                 identifies the visit in the book
  * @param surface            id of the surface tested
  * @param date               the date of the visit
- * @param method             id or alias of the test method; absent: chosen by the kind of surface
+ * @param method             id or alias of the test method; absent: chosen by the type of the surface
  * @param purpose            why the tests were made
- * @param campaign           joins visits to the surface whose locations count together
+ * @param campaign           name that joins visits of a surface; their locations are counted together
  * @param references numbers or texts that the report refers to, by kind: permit, order
- * @param requestedLocations number of locations that the purchaser asked for
- * @param crew               who was there
+ * @param requestedLocations number of locations that the purchaser requested
+ * @param crew               persons present
  * @param instruments        ids of the instruments used
  * @param swept              whether loose material was broomed off
  * @param standingWater      whether water stood on the surface
@@ -71,7 +71,7 @@ public record Visit(
     }
 
     /**
-     * {@return a record of what is given, all else absent}
+     * {@return a record with these parts; the others are absent}
      *
      * @param id      identifies the visit in the book
      * @param surface id of the surface tested
@@ -121,7 +121,7 @@ public record Visit(
     /**
      * {@return this record with another {@code method}}
      *
-     * @param method id or alias of the test method; absent: chosen by the kind of surface
+     * @param method id or alias of the test method; absent: chosen by the type of the surface
      */
     public Visit withMethod(@Nullable String method) {
         Draft draft = new Draft(this);
@@ -143,7 +143,7 @@ public record Visit(
     /**
      * {@return this record with another {@code campaign}}
      *
-     * @param campaign joins visits to the surface whose locations count together
+     * @param campaign name that joins visits of a surface; their locations are counted together
      */
     public Visit withCampaign(@Nullable String campaign) {
         Draft draft = new Draft(this);
@@ -165,7 +165,7 @@ public record Visit(
     /**
      * {@return this record with another {@code requestedLocations}}
      *
-     * @param requestedLocations number of locations that the purchaser asked for
+     * @param requestedLocations number of locations that the purchaser requested
      */
     public Visit withRequestedLocations(@Nullable Integer requestedLocations) {
         Draft draft = new Draft(this);
@@ -176,7 +176,7 @@ public record Visit(
     /**
      * {@return this record with another {@code crew}}
      *
-     * @param crew who was there
+     * @param crew persons present
      */
     public Visit withCrew(List<CrewMember> crew) {
         Draft draft = new Draft(this);
@@ -295,7 +295,7 @@ public record Visit(
     }
 
     /**
-     * {@return this record with another {@code extra}}
+     * {@return this record with other {@code extra}}
      *
      * @param extra the host's own values, kept and written back untouched
      */

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: The infiltration library contributors
 // SPDX-License-Identifier: Apache-2.0
 /**
- * What was written down in the field, nothing derived.
+ * Field records as written, nothing derived.
  *
  * <p>Records hold anything that can be written: missing, zero, negative, contradictory. Null collections become empty, null
  * elements throw with their place; what is wrong with the content is for the rules to say. Canonical constructors are no

@@ -11,12 +11,12 @@ import javax.measure.Quantity;
 /**
  * A limit of a method in both unit systems, which are not conversions of each other.
  *
- * <p>A reading is judged by the range of the system it was written in. Both bounds are included; comparison is by exact
- * decimals: 8.1 lb lies in 8.0 ± 0.1 lb.
+ * <p>A reading is checked by the range of the system in which it is written. Both bounds are included. Decimals are
+ * compared exactly: 8.1 lb is within 8.0 ± 0.1 lb.
  *
  * @param si         the range for readings in SI units and in units of neither system
  * @param inchPound  the range for readings in inch-pound units
- * @param basis      where the limit comes from
+ * @param basis      source of the limit
  * @param <Q>        the kind of quantity
  */
 public record Band<Q extends Quantity<Q>>(Range<Q> si, Range<Q> inchPound, Basis basis) {
@@ -33,10 +33,10 @@ public record Band<Q extends Quantity<Q>>(Range<Q> si, Range<Q> inchPound, Basis
     }
 
     /**
-     * {@return a limit that reads the same in both systems}: a time
+     * {@return a limit that is the same in both systems}, such as a time
      *
      * @param range the range
-     * @param basis where it comes from
+     * @param basis its source
      * @param <Q>   the kind of quantity
      */
     public static <Q extends Quantity<Q>> Band<Q> inBoth(Range<Q> range, Basis basis) {
@@ -61,14 +61,14 @@ public record Band<Q extends Quantity<Q>>(Range<Q> si, Range<Q> inchPound, Basis
     /**
      * {@return the range for a system}
      *
-     * @param system the system that a reading was written in
+     * @param system the system in which a reading is written
      */
     public Range<Q> in(UnitSystem system) {
         return system == UnitSystem.INCH_POUND ? inchPound : si;
     }
 
     /**
-     * {@return whether a reading keeps the limit of its own system}
+     * {@return whether a reading is within the limit of its own system}
      *
      * @param reading the reading
      */

@@ -6,15 +6,15 @@ import java.util.Locale;
 import java.util.Objects;
 
 /**
- * Where a number of a method comes from and how far it can be trusted.
+ * The source of a number of a method, and the quality of that source.
  *
  * @param source the standard, handbook or paper; {@code the trade} where it is common practice
  * @param clause the clause, table or section; empty where there is none
- * @param trust  how the value came here
+ * @param trust  quality of the source
  */
 public record Basis(String source, String clause, Trust trust) {
 
-    /** How far a value can be trusted. */
+    /** Quality of a source. */
     public enum Trust {
         /** Read in the standard's own public pages or its publisher's catalogue. */
         PUBLISHED,
@@ -42,7 +42,7 @@ public record Basis(String source, String clause, Trust trust) {
      *
      * @param source the standard or paper
      * @param clause the clause, table or section
-     * @param trust  how the value came here
+     * @param trust  quality of the source
      */
     public static Basis clause(String source, String clause, Trust trust) {
         return new Basis(source, clause, trust);

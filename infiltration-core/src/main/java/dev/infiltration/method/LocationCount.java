@@ -14,20 +14,20 @@ import javax.measure.quantity.Area;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How many locations a surface needs, by its area in the system that the area was written in.
+ * Number of locations of a surface, by its area in the system in which the area is written.
  *
  * @param si        steps for areas in SI units, in order
  * @param inchPound steps for areas in inch-pound units, in order
- * @param basis     where the rule comes from
+ * @param basis     source of the rule
  */
 public record LocationCount(List<Step> si, List<Step> inchPound, Basis basis) {
 
     /**
-     * A part of the area and the locations it adds.
+     * A part of the area and the number of locations that it adds.
      *
      * @param adds number of locations added
-     * @param per  for each so much of the part's area or a fraction of it; null: once
-     * @param upTo where the part ends, counted over the whole surface; null in the last step
+     * @param per  area or fraction of it for which they are added; null: once
+     * @param upTo end of the part, as area of the surface; null in the last step
      */
     public record Step(
             int adds, @Nullable Reading<Area> per, @Nullable Reading<Area> upTo) {
@@ -60,7 +60,7 @@ public record LocationCount(List<Step> si, List<Step> inchPound, Basis basis) {
      * {@return a number that does not depend on the area}
      *
      * @param count the number of locations
-     * @param basis where it comes from
+     * @param basis its source
      */
     public static LocationCount fixed(int count, Basis basis) {
         List<Step> once = List.of(new Step(count, null, null));

@@ -9,10 +9,10 @@ import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The mass of a run by the time that the prewetting took.
+ * The mass of water of a run, by the time of the prewetting.
  *
- * @param below the prewetting took less than this; null in the last step
- * @param mass  the mass that the run then needs
+ * @param below upper limit of the prewetting time, excluded; null in the last step
+ * @param mass  mass of water of the run
  */
 public record MassStep(@Nullable Reading<Time> below, Band<Mass> mass) {
 
@@ -22,9 +22,9 @@ public record MassStep(@Nullable Reading<Time> below, Band<Mass> mass) {
     }
 
     /**
-     * {@return whether this step is for a prewetting of that time}, an earlier step not being
+     * {@return whether this step applies to a prewetting time}, if no earlier step does
      *
-     * @param preWetTime the time that the prewetting took
+     * @param preWetTime time of the prewetting
      */
     public boolean isFor(Reading<Time> preWetTime) {
         return below == null || preWetTime.compareAmount(below) < 0;

@@ -14,13 +14,13 @@ import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
-/** What makes a method contradict itself. */
+/** Contradictions within a method. */
 final class MethodFaults {
 
-    /** How many times the highest of one system may lie below the lowest of the other. */
+    /** Largest ratio of the lowest limit of one system to the highest limit of the other. */
     private static final double MOST_APART = 1.25;
 
-    /** Runs at a location that fit into a day: one takes some minutes at least. */
+    /** Largest number of runs at a location on a day: one run takes some minutes. */
     private static final int MOST_RUNS = 100;
 
     private MethodFaults() {}
@@ -63,7 +63,7 @@ final class MethodFaults {
         }
     }
 
-    /** A map does not hold a band to the kind of its limit. */
+    /** The type of a map does not bind a band to the kind of its limit. */
     private static void addKindFaults(Limit<?> limit, Band<?> band, List<String> faults) {
         Stream.of(band.si(), band.inchPound())
                 .flatMap(range -> Stream.of(Optional.ofNullable(range.lowest()), Optional.ofNullable(range.highest())))
@@ -91,7 +91,7 @@ final class MethodFaults {
         }
     }
 
-    /** Amounts are of something; a temperature may be below zero. */
+    /** Only a temperature may be negative. */
     private static <Q extends Quantity<Q>> void addNegative(String name, Range<Q> range, List<String> faults) {
         for (Reading<Q> limit : limits(range)) {
             if (limit.value().signum() < 0 && limit.unit().kind() != Temperature.class) {
@@ -111,7 +111,7 @@ final class MethodFaults {
         return limits;
     }
 
-    /** Standards state round amounts in each system, 18.00 kg and 40.00 lb; a slip of the pen is farther off. */
+    /** Standards state round amounts in each system, such as 18.00 kg and 40.00 lb; a typing error differs by more. */
     private static <Q extends Quantity<Q>> boolean isFarBelow(Range<Q> lower, Range<Q> upper) {
         Reading<Q> highest = lower.highest();
         Reading<Q> lowest = upper.lowest();
@@ -123,10 +123,10 @@ final class MethodFaults {
 
     private static void addEmptyRanges(String name, Band<?> band, List<String> faults) {
         if (band.si().isEmpty()) {
-            faults.add(name + ".si: nothing lies in " + band.si());
+            faults.add(name + ".si: the range is empty: " + band.si());
         }
         if (band.inchPound().isEmpty()) {
-            faults.add(name + ".inchPound: nothing lies in " + band.inchPound());
+            faults.add(name + ".inchPound: the range is empty: " + band.inchPound());
         }
     }
 

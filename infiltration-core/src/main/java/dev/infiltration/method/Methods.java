@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The test methods that visits may name: the built-in ones, and the user's own.
+ * The known test methods: the built-in ones and those of the user.
  *
  * <pre>{@code
  * Methods methods = Methods.builtIn().with(mine);
@@ -47,16 +47,16 @@ public final class Methods {
         return RingMethods.UNIT_PAVEMENT;
     }
 
-    /** {@return the practice of utilities: all kinds of surface by the same steps, two locations a surface} */
+    /** {@return the practice of utilities: all types of surface by the same steps, two locations for each surface} */
     public static TestMethod utilityPractice() {
         return RingMethods.UTILITY_PRACTICE;
     }
 
     /**
-     * {@return these methods and another one}, which takes the place of one of the same id
+     * {@return these methods and another one}, which replaces one with the same id
      *
      * @param method the method
-     * @throws IllegalArgumentException if it has a name of a method of another id: visits that name that one would get this
+     * @throws IllegalArgumentException if one of its names belongs to a method with another id
      */
     public Methods with(TestMethod method) {
         List<TestMethod> others =
@@ -65,19 +65,19 @@ public final class Methods {
                 .filter(name -> others.stream().anyMatch(other -> other.isNamed(name)))
                 .findFirst()
                 .ifPresent(name -> {
-                    throw new IllegalArgumentException(
-                            "method: expected names of its own, got " + name + ", a name of another method");
+                    throw new IllegalArgumentException("method: expected names that no other method has, got " + name
+                            + ", a name of another method");
                 });
         return new Methods(Stream.concat(Stream.of(method), others.stream()).toList());
     }
 
-    /** {@return every method known, the latest added first} */
+    /** {@return every known method, the latest first} */
     public List<TestMethod> all() {
         return known;
     }
 
     /**
-     * {@return the method of a name, or empty when none is known by it}
+     * {@return the method with a name; empty if there is none}
      *
      * @param name id or alias, in any case of letters
      */
@@ -85,7 +85,7 @@ public final class Methods {
         return known.stream().filter(method -> method.isNamed(name)).findFirst();
     }
 
-    /** {@return the longest time, in seconds, for which any method asks for a clear distance between locations} */
+    /** {@return the longest time, in seconds, for which any method requires a clear distance between locations} */
     public BigDecimal longestSpacingTime() {
         return known.stream()
                 .map(method ->
@@ -97,9 +97,9 @@ public final class Methods {
     }
 
     /**
-     * {@return the method for a visit that names none}
+     * {@return the method of a visit that names none}
      *
-     * @param type the kind of surface; null when it is not known
+     * @param type type of the surface; null if it is not known
      */
     public TestMethod forSurface(Surface.@Nullable Type type) {
         TestMethod standard = type == Surface.Type.PERVIOUS_CONCRETE

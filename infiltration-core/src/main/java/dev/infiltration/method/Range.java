@@ -7,19 +7,19 @@ import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A range of amounts, its bounds included.
+ * A range of amounts; both bounds are included.
  *
- * @param lowest  the lowest amount allowed; null when there is none
- * @param highest the highest amount allowed; null when there is none
+ * @param lowest  lowest amount; null: no lower bound
+ * @param highest highest amount; null: no upper bound
  * @param <Q>     the kind of quantity
  */
 public record Range<Q extends Quantity<Q>>(
         @Nullable Reading<Q> lowest, @Nullable Reading<Q> highest) {
 
     /**
-     * {@return the range of what is at least an amount}
+     * {@return the range from an amount upwards}
      *
-     * @param lowest the lowest amount allowed
+     * @param lowest lowest amount
      * @param <Q>    the kind of quantity
      */
     public static <Q extends Quantity<Q>> Range<Q> atLeast(Reading<Q> lowest) {
@@ -27,9 +27,9 @@ public record Range<Q extends Quantity<Q>>(
     }
 
     /**
-     * {@return the range of what is at most an amount}
+     * {@return the range up to an amount}
      *
-     * @param highest the highest amount allowed
+     * @param highest highest amount
      * @param <Q>     the kind of quantity
      */
     public static <Q extends Quantity<Q>> Range<Q> atMost(Reading<Q> highest) {
@@ -39,8 +39,8 @@ public record Range<Q extends Quantity<Q>>(
     /**
      * {@return the range of a nominal amount and its tolerance, both in the nominal's unit}
      *
-     * @param nominal   the amount asked for
-     * @param tolerance how far it may be off
+     * @param nominal   the nominal amount
+     * @param tolerance tolerance, either way
      * @param <Q>       the kind of quantity
      */
     public static <Q extends Quantity<Q>> Range<Q> around(Reading<Q> nominal, String tolerance) {
@@ -51,7 +51,7 @@ public record Range<Q extends Quantity<Q>>(
     }
 
     /**
-     * {@return whether an amount lies in the range, compared by exact decimals}
+     * {@return whether an amount is in the range}; decimals are compared exactly
      *
      * @param amount the amount
      */
@@ -65,7 +65,7 @@ public record Range<Q extends Quantity<Q>>(
         return lowest == null && highest == null;
     }
 
-    /** {@return whether no amount lies in the range} */
+    /** {@return whether the range is empty} */
     public boolean isEmpty() {
         return lowest != null && highest != null && lowest.compareAmount(highest) > 0;
     }

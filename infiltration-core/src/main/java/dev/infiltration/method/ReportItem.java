@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * Something that a report of the method must state.
  *
  * @param item     what
- * @param surfaces the kinds of surface it is asked for; empty: all
+ * @param surfaces the types of surface for which it is required; empty: all
  */
 public record ReportItem(Item item, List<Surface.Type> surfaces) {
 
@@ -53,7 +53,7 @@ public record ReportItem(Item item, List<Surface.Type> surfaces) {
     }
 
     /**
-     * {@return an item asked for on all surfaces, or on some kinds}
+     * {@return an item that is required on all surfaces, or on some types}
      *
      * @param item     what
      * @param surfaces the kinds of surface; none: all
@@ -63,9 +63,9 @@ public record ReportItem(Item item, List<Surface.Type> surfaces) {
     }
 
     /**
-     * {@return whether it is asked for}
+     * {@return whether it is required}
      *
-     * @param type the kind of surface; null when it is not known
+     * @param type type of the surface; null if it is not known
      */
     public boolean isAskedFor(Surface.@Nullable Type type) {
         return surfaces.isEmpty() || (type != null && surfaces.contains(type));

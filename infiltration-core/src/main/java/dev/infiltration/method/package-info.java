@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: The infiltration library contributors
 // SPDX-License-Identifier: Apache-2.0
 /**
- * What a test method asks for: limits in both unit systems, each with its basis, as plain data.
+ * Requirements of test methods as plain data: limits in both unit systems, each with its source.
  *
  * <p>A method that contradicts itself is refused with all its faults named. Latest licensed edition and the engineer of
  * record always govern; values marked "memory" were not read while they were entered.

@@ -8,12 +8,12 @@ import jakarta.validation.ConstraintValidator;
 import jakarta.validation.ConstraintValidatorContext;
 import org.jspecify.annotations.Nullable;
 
-/** Judges field books for {@link FollowsMethod}; made by the validation provider. */
+/** Validates field books for {@link FollowsMethod}; created by the validation provider. */
 public final class BookFollowsMethod implements ConstraintValidator<FollowsMethod, FieldBook> {
 
     private ConstraintCheck judge;
 
-    /** Judges by the built-in methods and the catalogue as it is written. */
+    /** Uses the built-in methods and rules. */
     public BookFollowsMethod() {
         this(Checker.withDefaults());
     }

@@ -8,9 +8,9 @@ import jakarta.validation.ConstraintValidatorFactory;
 import java.util.Objects;
 
 /**
- * Gives a host's own checker, with its methods, policy and day, to the validators of {@link FollowsMethod}.
+ * Passes the host's own checker, with its methods, policy and date, to the validators of {@link FollowsMethod}.
  *
- * <p>All other validators come from where they came before.
+ * <p>All other validators come from the given factory.
  *
  * <pre>{@code
  * Configuration<?> configuration = Validation.byDefaultProvider().configure();
@@ -29,10 +29,10 @@ public final class CheckerValidatorFactory implements ConstraintValidatorFactory
     }
 
     /**
-     * {@return a source of validators}
+     * {@return a factory of validators}
      *
-     * @param checker the checker of those of {@link FollowsMethod}
-     * @param others  where all others come from
+     * @param checker the checker for {@link FollowsMethod}
+     * @param others  factory of all other validators
      */
     public static CheckerValidatorFactory of(Checker checker, ConstraintValidatorFactory others) {
         return new CheckerValidatorFactory(checker, others);

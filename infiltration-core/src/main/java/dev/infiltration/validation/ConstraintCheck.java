@@ -13,10 +13,10 @@ import jakarta.validation.ConstraintDeclarationException;
 import jakarta.validation.ConstraintValidatorContext;
 import java.util.List;
 
-/** Checks a record as one annotation asks for it. */
+/** Checks a record with the options of one annotation. */
 final class ConstraintCheck {
 
-    /** Where a visit stands that has a book made around it. */
+    /** Place of a visit in a book that is made for it. */
     private static final Place VISIT = Place.BOOK.member("visits").entry(0);
 
     private static final Place TEST = VISIT.member("tests").entry(0);
@@ -37,11 +37,11 @@ final class ConstraintCheck {
         return new ConstraintCheck(checker, "", Effect.DEVIATION, Violations.FINDING);
     }
 
-    /** {@return one that judges as the annotation asks, which may not name a method that nobody knows} */
+    /** {@return a check with the options of the annotation}, whose method must be known */
     ConstraintCheck asked(FollowsMethod asked) {
         String named = asked.method();
         if (!named.isEmpty() && checker.methods().find(named).isEmpty()) {
-            throw new ConstraintDeclarationException("method: no method is known by the name " + named);
+            throw new ConstraintDeclarationException("method: unknown method " + named);
         }
         return new ConstraintCheck(checker, named, asked.effect(), asked.message());
     }

@@ -6,7 +6,7 @@ import dev.infiltration.check.Finding;
 import jakarta.validation.ConstraintValidatorContext;
 import org.hibernate.validator.constraintvalidation.HibernateConstraintValidatorContext;
 
-/** What one provider alone can carry; loaded only under that one. */
+/** Support for the dynamic payload of one provider; loaded only with that provider. */
 final class DynamicPayload {
 
     private DynamicPayload() {}

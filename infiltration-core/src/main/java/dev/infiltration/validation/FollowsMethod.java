@@ -13,26 +13,26 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
 /**
- * The field book, visit or test follows its method: nothing is found in it that weighs as much as {@link #effect}.
+ * The field book, visit or test follows its method: it has no finding of {@link #effect} or worse.
  *
- * <p>Every finding is a violation of its own, at the property that it speaks of: {@code visits[0].tests[1].preWet.water}.
+ * <p>Every finding is a violation, at its property: {@code visits[0].tests[1].preWet.water}.
  * {@code null} is valid.
  *
- * <p>A visit or a test has no book around it. What cannot be known without one is not told:
+ * <p>A visit or a test alone has no book. What requires the book is not checked:
  * <ul>
- *   <li>whether surface, location, ring and instruments that it names exist and are right, and how far locations lie apart;
- *   <li>whether enough locations were tested for the area, in a campaign, or by a visit that does not name its method;
- *   <li>what a report must state of site and surface, or of anything where the visit does not name its method;
- *   <li>how finely an amount was read that does not state it, where instruments are named;
- *   <li>without the site's zone, whether a time with an offset lies on the visit's date; and where some times have an offset
- *       and some do not, whatever compares them or rests on their order.
+ *   <li>surface, location, ring and instruments that it names, and the distance between locations;
+ *   <li>the number of locations for the area, in a campaign, or of a visit that does not name its method;
+ *   <li>report items of site and surface, and all report items where the visit does not name its method;
+ *   <li>the resolution of an amount that does not state it, where instruments are named;
+ *   <li>without the time zone of the site, whether a time with an offset is on the visit's date; and where only some times have
+ *       an offset, every rule that compares times or depends on their order.
  * </ul>
- * The visit counts as the only one of its date on its surface, the test as the only one of its date at its location, and
- * nothing was maintained between its runs.
+ * The visit is taken as the only one of its date on its surface, the test as the only one of its date at its location,
+ * without maintenance between its runs.
  *
  * <p>Under Hibernate Validator a violation carries its {@link dev.infiltration.check.Finding} as dynamic payload; under any
- * provider the message can be made to name the rule. The validators use the built-in methods and the catalogue as it is
- * written; {@link CheckerValidatorFactory} gives them others.
+ * provider the message can contain the rule. The validators use the built-in methods and rules;
+ * {@link CheckerValidatorFactory} sets others.
  */
 @Documented
 @Target({
@@ -49,21 +49,21 @@ import java.lang.annotation.Target;
 public @interface FollowsMethod {
 
     /**
-     * {@return id or alias of the method by which all is judged, whatever a visit names}; empty: the one that a visit names, else
-     * the one for the kind of its surface
+     * {@return id or alias of the method for every visit}; empty: the method that a visit names, else the method for the type
+     * of its surface
      */
     String method() default "";
 
     /** {@return the lightest effect that is a violation} */
     Effect effect() default Effect.DEVIATION;
 
-    /** {@return the message of a violation}, in which <code>{rule}</code> is the rule's id, <code>{finding}</code> what was found */
+    /** {@return the message of a violation}, with <code>{rule}</code> for the rule id and <code>{finding}</code> for the finding */
     String message() default "{finding}";
 
-    /** {@return the groups it belongs to} */
+    /** {@return the groups} */
     Class<?>[] groups() default {};
 
-    /** {@return what the host hangs on it} */
+    /** {@return the payload of the host} */
     Class<? extends Payload>[] payload() default {};
 
     /** Several on one element, for different groups. */

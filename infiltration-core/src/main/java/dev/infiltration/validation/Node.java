@@ -14,14 +14,14 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
- * The last node of a property path so far, and what can follow.
+ * The last node of a property path, and the nodes that can follow.
  *
- * <p>In such a path the position in a list stands not at the list but at what follows: {@code visits}, then {@code tests} of
- * the first entry. Where nothing follows it is a node of its own.
+ * <p>In a property path the position in a list belongs to the node after the list: {@code visits}, then {@code tests} of
+ * the first entry. At the end of the path it is a separate node.
  *
  * @param property adds a property
  * @param bean     adds an entry that is a record
- * @param element  adds an entry that is a mere value
+ * @param element  adds an entry that is a value
  * @param end      ends the path
  */
 record Node(
@@ -30,10 +30,10 @@ record Node(
         Supplier<ContainerElementNodeBuilderCustomizableContext> element,
         Runnable end) {
 
-    /** What a provider calls an entry of a list. */
+    /** Name of a list entry in a property path. */
     private static final String ELEMENT = "<list element>";
 
-    /** Nothing was added yet: the record that is validated. */
+    /** The record that is validated, before any node is added. */
     static Node first(ConstraintViolationBuilder root) {
         return new Node(
                 root::addPropertyNode,
@@ -58,7 +58,7 @@ record Node(
                 node::addConstraintViolation);
     }
 
-    /** Adds a violation at {@code place}, seen from {@code root}. */
+    /** Adds a violation at {@code place}, relative to {@code root}. */
     void add(Place place, Place root) {
         if (place.equals(root)) {
             end.run();
@@ -69,7 +69,7 @@ record Node(
         }
     }
 
-    /** The node of a member, with the position of the entry that holds it. */
+    /** The node of a member, with the position of its entry. */
     private Node to(Place member, Place root) {
         Place record = member.outer();
         if (record.equals(root)) {

@@ -8,12 +8,12 @@ import jakarta.validation.ConstraintValidator;
 import jakarta.validation.ConstraintValidatorContext;
 import org.jspecify.annotations.Nullable;
 
-/** Judges tests without the visit around them for {@link FollowsMethod}; made by the validation provider. */
+/** Validates tests without their visit for {@link FollowsMethod}; created by the validation provider. */
 public final class TestFollowsMethod implements ConstraintValidator<FollowsMethod, LocationTest> {
 
     private ConstraintCheck judge;
 
-    /** Judges by the built-in methods and the catalogue as it is written. */
+    /** Uses the built-in methods and rules. */
     public TestFollowsMethod() {
         this(Checker.withDefaults());
     }

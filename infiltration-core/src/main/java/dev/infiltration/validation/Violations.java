@@ -9,20 +9,20 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Findings told to a validation provider.
+ * Findings reported to a validation provider.
  *
- * @param template the message, with {@code {rule}} and {@code {finding}} to be filled in
+ * @param template the message, with {@code {rule}} and {@code {finding}} as placeholders
  * @param root     the place of the record that is validated
- * @param context  where violations go
+ * @param context  receiver of the violations
  */
 record Violations(String template, Place root, ConstraintValidatorContext context) {
 
-    /** Stands in a message for what was found. */
+    /** Placeholder of the finding in a message. */
     static final String FINDING = "{finding}";
 
     private static final String RULE = "{rule}";
 
-    /** What a message says to the provider's interpolation, unless a backslash comes before it. */
+    /** Characters with a meaning in message interpolation, unless a backslash precedes them. */
     private static final Pattern SPECIAL = Pattern.compile("[\\\\{}$]");
 
     void add(Finding finding) {

@@ -8,12 +8,12 @@ import jakarta.validation.ConstraintValidator;
 import jakarta.validation.ConstraintValidatorContext;
 import org.jspecify.annotations.Nullable;
 
-/** Judges visits without the book around them for {@link FollowsMethod}; made by the validation provider. */
+/** Validates visits without their book for {@link FollowsMethod}; created by the validation provider. */
 public final class VisitFollowsMethod implements ConstraintValidator<FollowsMethod, Visit> {
 
     private ConstraintCheck judge;
 
-    /** Judges by the built-in methods and the catalogue as it is written. */
+    /** Uses the built-in methods and rules. */
     public VisitFollowsMethod() {
         this(Checker.withDefaults());
     }

@@ -19,19 +19,19 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What can be said of a visit without the book around it.
+ * The findings on a visit that do not depend on its book.
  *
- * @param visit the visit, in a book that holds nothing else
+ * @param visit the visit, in a book without other records
  */
 record VisitScope(Visit visit) {
 
-    /** What a report states of things that stand elsewhere in the book. */
+    /** Report items that are recorded elsewhere in the book. */
     private static final Set<String> ELSEWHERE =
             EnumSet.of(Item.SITE_DESCRIPTION, Item.PAVEMENT_DESCRIPTION, Item.AGE, Item.THICKNESS).stream()
                     .map(Item::word)
                     .collect(Collectors.toUnmodifiableSet());
 
-    /** What compares times with each other, or rests on the order of runs. */
+    /** Rules that compare times or depend on the order of runs. */
     private static final Set<String> CLOCK = Set.of(
             "data.clock",
             "prewet.absent",
@@ -47,7 +47,7 @@ record VisitScope(Visit visit) {
             "run.mass",
             "run.too-many");
 
-    /** {@return those of the findings that no book around the visit could take back} */
+    /** {@return the findings that no book of the visit could remove} */
     List<Finding> known(List<Finding> findings) {
         Set<String> unknown = unknown();
         return findings.stream()
@@ -71,7 +71,7 @@ record VisitScope(Visit visit) {
         return rules;
     }
 
-    /** Without the site's zone an instant and a local time do not compare, nor an instant and a date. */
+    /** Without the time zone of the site an instant cannot be compared with a local time or a date. */
     private void addClock(Set<String> rules) {
         List<ClockTime> times = times().toList();
         long instants = times.stream().filter(time -> time.offset() != null).count();
@@ -100,7 +100,7 @@ record VisitScope(Visit visit) {
         return text != null && !text.isEmpty();
     }
 
-    /** The finding as it is, or with fewer report items, or none. */
+    /** The finding unchanged, with fewer report items, or none. */
     private static Stream<Finding> withoutElsewhere(Finding finding) {
         if (!finding.rule().equals("report.missing")) {
             return Stream.of(finding);

@@ -161,7 +161,10 @@ class MethodJsonTest {
                 """);
         assertTrue(read.method().isEmpty());
         String all = read.problems().toString();
-        Stream.of("no inchPound, no basis", "ringHeight.si: nothing lies in", "runsPerDay: expected 1 to 100, got 0")
+        Stream.of(
+                        "no inchPound, no basis",
+                        "ringHeight.si: the range is empty:",
+                        "runsPerDay: expected 1 to 100, got 0")
                 .forEach(fault -> assertTrue(all.contains(fault), all));
     }
 

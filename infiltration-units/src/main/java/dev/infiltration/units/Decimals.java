@@ -5,7 +5,7 @@ package dev.infiltration.units;
 import java.math.BigDecimal;
 import java.math.MathContext;
 
-/** Numbers as people read them, the same in every locale. */
+/** Numbers as text for people, the same in every locale. */
 final class Decimals {
 
     /** The longest number that is written without an exponent. */

@@ -66,7 +66,7 @@ record Factor(BigDecimal numerator, BigDecimal denominator, BigDecimal offset) {
         return asItIs ? value : tamed(value).add(offset);
     }
 
-    /** An extreme exponent costs time and memory once digits are aligned: it is cut to one that is extreme enough. */
+    /** Aligning digits of an extreme exponent costs time and memory, so the exponent is limited. */
     static BigDecimal tamed(BigDecimal value) {
         if (value.signum() == 0) {
             return BigDecimal.ZERO;

@@ -18,12 +18,12 @@ import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 
 /**
- * A unit that field records are written in: one of a closed set of constants.
+ * A unit of field records: one of a closed set of constants.
  *
- * <p>Each has its UCUM code (what is stored), a printed symbol, the {@link UnitSystem} it belongs to and an exact factor.
+ * <p>Each has a UCUM code, which is stored, a printed symbol, its {@link UnitSystem} and an exact factor.
  * Sources of the factors: the international yard and pound (1959: inch 0.0254 m, pound 0.45359237 kg), the US gallon of
- * 231 cubic inches, the US survey foot of 1200/3937 m for the acre (UCUM has no international acre). Text is read by
- * this table alone, never by a locale and never by a general parser.
+ * 231 cubic inches, the US survey foot of 1200/3937 m for the acre (UCUM has no international acre). Text is read
+ * only by this table, independent of the locale.
  *
  * @param <Q> the kind of quantity, from javax.measure
  */
@@ -85,22 +85,22 @@ public final class FieldUnit<Q extends Quantity<Q>> {
     public static final FieldUnit<Volume> US_GALLON =
             inchPound(Volume.class, "[gal_us]", "gal", Factor.of("3.785411784"));
 
-    /** Millimetre an hour: the unit in which rates are computed. */
+    /** Millimetre per hour, the unit in which rates are computed. */
     public static final FieldUnit<Speed> MILLIMETRE_PER_HOUR = si(Speed.class, "mm/h", "mm/h", "1");
-    /** Inch an hour, 25.4 mm/h. */
+    /** Inch per hour, 25.4 mm/h. */
     public static final FieldUnit<Speed> INCH_PER_HOUR = inchPound(Speed.class, "[in_i]/h", "in/h", Factor.of("25.4"));
-    /** Centimetre an hour. */
+    /** Centimetre per hour. */
     public static final FieldUnit<Speed> CENTIMETRE_PER_HOUR = si(Speed.class, "cm/h", "cm/h", "10");
-    /** Millimetre a minute. */
+    /** Millimetre per minute. */
     public static final FieldUnit<Speed> MILLIMETRE_PER_MINUTE = si(Speed.class, "mm/min", "mm/min", "60");
-    /** Centimetre a second, 36 000 mm/h. */
+    /** Centimetre per second, 36 000 mm/h. */
     public static final FieldUnit<Speed> CENTIMETRE_PER_SECOND = si(Speed.class, "cm/s", "cm/s", "36000");
-    /** Metre a second. */
+    /** Metre per second. */
     public static final FieldUnit<Speed> METRE_PER_SECOND = si(Speed.class, "m/s", "m/s", "3600000");
-    /** Metre a day, 125/3 mm/h. */
+    /** Metre per day, 125/3 mm/h. */
     public static final FieldUnit<Speed> METRE_PER_DAY =
             new FieldUnit<>(Speed.class, "m/d", "m/d", UnitSystem.SI, Factor.ratio("125", "3"));
-    /** Litre a second and hectare, 0.36 mm/h. */
+    /** Litre per second and hectare, 0.36 mm/h. */
     public static final FieldUnit<Speed> LITRE_PER_SECOND_HECTARE = si(Speed.class, "L/(s.har)", "L/(s·ha)", "0.36");
 
     /** One: a plain ratio. */
@@ -155,7 +155,7 @@ public final class FieldUnit<Q extends Quantity<Q>> {
     }
 
     /**
-     * Reads a unit of any kind, exactly as {@link #parse(String, Class)} does; no spelling stands for two kinds.
+     * Reads a unit of any kind, exactly as {@link #parse(String, Class)} does; no spelling belongs to two kinds.
      *
      * @param text what was written
      * @return the unit, or empty when {@code text} is none of the table

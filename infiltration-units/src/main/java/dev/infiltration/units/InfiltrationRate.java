@@ -10,8 +10,8 @@ import javax.measure.quantity.Speed;
 /**
  * A computed surface infiltration rate.
  *
- * <p>It is read at a head of 10 to 15 mm in a ring of about 300 mm: a rate, not a permeability. It is held as a double in
- * mm/h and handed out in any unit of speed; numbers for people are rounded, {@link #in} is not.
+ * <p>It is measured at a head of 10 to 15 mm in a ring of about 300 mm: a rate, not a permeability. It is stored as a double in
+ * mm/h and given in any unit of speed; text for people is rounded, {@link #in} is not.
  *
  * @param millimetresPerHour the rate in mm/h, finite and not negative
  */
@@ -21,7 +21,7 @@ public record InfiltrationRate(double millimetresPerHour) implements Comparable<
     private static final int DIGITS = 3;
 
     /**
-     * Checks that the rate is one; zero loses its sign.
+     * Checks the rate; a negative zero becomes zero.
      *
      * @throws IllegalArgumentException if it is negative or not finite
      */

@@ -26,7 +26,7 @@ import tech.units.indriya.function.RationalNumber;
 import tech.units.indriya.quantity.Quantities;
 import tech.units.indriya.unit.Units;
 
-/** The Indriya unit of each {@link FieldUnit}, made on first use: a host that never asks does not load Indriya. */
+/** The Indriya unit of each {@link FieldUnit}, created on first use: a host that needs none does not load Indriya. */
 final class MeasureUnits {
 
     private static final Map<FieldUnit<?>, Unit<?>> UNITS = withOwnLoader(MeasureUnits::units);
@@ -35,7 +35,7 @@ final class MeasureUnits {
 
     /**
      * Indriya finds its number system through the thread's context class loader, the first time it builds a unit, and
-     * stays broken when it does not: it is met here with the loader that knows it.
+     * fails from then on if it does not find it: so it is first used here, with the right class loader.
      */
     private static <T> T withOwnLoader(Supplier<T> work) {
         Thread thread = Thread.currentThread();
@@ -70,7 +70,7 @@ final class MeasureUnits {
                 Dimensionless.class, new Reference(AbstractUnit.ONE, 1));
     }
 
-    /** What the factors of a kind lead to: the given part of an SI unit, a litre or a millimetre an hour for one. */
+    /** The unit to which the factors of a kind refer. */
     private record Reference(Unit<?> si, long parts) {
 
         Unit<?> scaled(Factor factor) {

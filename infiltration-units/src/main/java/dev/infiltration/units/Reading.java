@@ -9,11 +9,11 @@ import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A value as it was written down, with the unit it was written in.
+ * A value as it was written, with its unit.
  *
- * <p>Digits are kept: {@code 40.00 lb} says the balance was read to 0.01 lb, {@code 40 lb} does not. Two readings are
- * {@code equals} when they were written the same; {@link #sameAmountAs} and {@link #compareAmount} compare amounts,
- * exactly, across units. Any number is taken, zero and negative ones too: what it may be is for the rules to say.
+ * <p>Digits are kept: {@code 40.00 lb} shows that the balance was read to 0.01 lb, {@code 40 lb} does not. Two readings are
+ * equal when they are written the same; {@link #sameAmountAs} and {@link #compareAmount} compare amounts,
+ * exactly, across units. Any number is accepted, also zero and negative ones; the rules check it.
  *
  * <pre>{@code
  * Reading<Mass> poured = Reading.of("40.00", FieldUnit.POUND);

@@ -84,7 +84,7 @@ final class Spellings {
         return Collections.unmodifiableMap(table);
     }
 
-    /** No spelling stands for two units. */
+    /** No spelling belongs to two units. */
     private static void add(Map<String, FieldUnit<?>> table, FieldUnit<?> unit, String... spellings) {
         for (String spelling : spellings) {
             if (table.put(spelling, unit) != null) {

@@ -5,7 +5,7 @@ package dev.infiltration.units;
 /**
  * The system that a unit belongs to.
  *
- * <p>A reading is judged by the limits of the system it was written in: the two systems' limits are not conversions of
+ * <p>A reading is checked by the limits of the system in which it is written: the limits of the two systems are not conversions of
  * each other (ASTM C1701/C1701M and C1781/C1781M, scope 1.2).
  */
 public enum UnitSystem {
