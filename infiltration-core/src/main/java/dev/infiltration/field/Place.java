@@ -2,10 +2,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.field;
 
+import dev.infiltration.units.Reading;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
@@ -28,6 +30,9 @@ public final class Place implements Comparable<Place> {
             return members(type);
         }
     };
+
+    /** The members of a reading, which is no record. */
+    private static final List<String> READING = List.of("value", "unit", "resolution");
 
     /** Without a leading zero, and an int. */
     private static final Pattern POSITION = Pattern.compile("0|[1-9][0-9]{0,8}");
@@ -52,10 +57,10 @@ public final class Place implements Comparable<Place> {
 
     private static Map<String, Member> members(Class<?> type) {
         Map<String, Member> members = new HashMap<>();
-        if (type == WaterReading.class) {
-            return MEMBERS.get(dev.infiltration.units.Reading.class);
+        if (type == Reading.class || type == WaterReading.class) {
+            READING.forEach(name -> members.put(name, new Member(members.size(), Object.class, false)));
         }
-        if (type.isRecord()) {
+        if (type.isRecord() && type != WaterReading.class) {
             for (RecordComponent component : type.getRecordComponents()) {
                 members.put(
                         component.getName(),

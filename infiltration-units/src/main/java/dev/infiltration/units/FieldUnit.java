@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
@@ -28,6 +29,9 @@ import javax.measure.quantity.Volume;
  * @param <Q> the kind of quantity, from javax.measure
  */
 public final class FieldUnit<Q extends Quantity<Q>> {
+
+    /** Gives the constants below their indexes, so it comes before them. */
+    private static final AtomicInteger COUNT = new AtomicInteger();
 
     /** Metre. */
     public static final FieldUnit<Length> METRE = si(Length.class, "m", "m", "1");
@@ -113,6 +117,7 @@ public final class FieldUnit<Q extends Quantity<Q>> {
     private final String symbol;
     private final UnitSystem system;
     private final Factor factor;
+    private final int index;
 
     private FieldUnit(Class<Q> kind, String code, String symbol, UnitSystem system, Factor factor) {
         this.kind = kind;
@@ -120,6 +125,7 @@ public final class FieldUnit<Q extends Quantity<Q>> {
         this.symbol = symbol;
         this.system = system;
         this.factor = factor;
+        this.index = COUNT.getAndIncrement();
     }
 
     private static <Q extends Quantity<Q>> FieldUnit<Q> si(Class<Q> kind, String code, String symbol, String factor) {
@@ -209,6 +215,11 @@ public final class FieldUnit<Q extends Quantity<Q>> {
         return factor;
     }
 
+    /** {@return the place of the unit among all units, from 0} */
+    int index() {
+        return index;
+    }
+
     /** {@return {@code value} of this unit in {@code target}, rounded once; ±∞ or 0 outside the range of a double} */
     double convert(BigDecimal value, FieldUnit<Q> target) {
         return target == this ? value.doubleValue() : exact(value, target).doubleValue();
@@ -229,7 +240,8 @@ public final class FieldUnit<Q extends Quantity<Q>> {
         if (target == this || !Double.isFinite(value)) {
             return value;
         }
-        return convert(new BigDecimal(value), target);
+        double converted = Scale.of(this, target).convert(value);
+        return Double.isNaN(converted) ? convert(new BigDecimal(value), target) : converted;
     }
 
     /** {@return this unit as one of {@code kind}, or empty when it measures something else} */

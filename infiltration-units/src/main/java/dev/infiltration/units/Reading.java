@@ -21,18 +21,59 @@ import org.jspecify.annotations.Nullable;
  * poured.sameAmountAs(Reading.of("640.0", FieldUnit.OUNCE));   // true
  * }</pre>
  *
- * @param value      the number as written
- * @param unit       the unit as written
- * @param resolution to what the instrument was read, in the same unit, where that was stated; else null
- * @param <Q>        the kind of quantity, from javax.measure
+ * @param <Q> the kind of quantity, from javax.measure
  */
-public record Reading<Q extends Quantity<Q>>(
-        BigDecimal value, FieldUnit<Q> unit, @Nullable BigDecimal resolution) {
+public final class Reading<Q extends Quantity<Q>> {
 
-    /** Checks that value and unit are there. */
-    public Reading {
-        Objects.requireNonNull(value, "value");
-        Objects.requireNonNull(unit, "unit");
+    /** Numbers of so many digits are below 2⁵⁰: a double contains them exactly, with bits to spare. */
+    private static final int DIGITS = 15;
+
+    /** The powers of ten that a double contains exactly. */
+    private static final double[] POWERS_OF_TEN = {
+        1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18, 1e19,
+        1e20, 1e21, 1e22
+    };
+
+    private final BigDecimal value;
+    private final FieldUnit<Q> unit;
+    private final @Nullable BigDecimal resolution;
+
+    /** The value rounded to a double; NaN for a number of many digits or with an extreme exponent. */
+    private final double rounded;
+
+    /** What {@link #rounded} misses of the value, as a double. */
+    private final double rest;
+
+    /**
+     * Creates a reading.
+     *
+     * @param value      the number as written
+     * @param unit       the unit as written
+     * @param resolution the resolution of the instrument in the same unit, where that was stated; else null
+     */
+    public Reading(BigDecimal value, FieldUnit<Q> unit, @Nullable BigDecimal resolution) {
+        this.value = Objects.requireNonNull(value, "value");
+        this.unit = Objects.requireNonNull(unit, "unit");
+        this.resolution = resolution;
+        boolean isShort = value.scale() >= 0 && value.scale() < POWERS_OF_TEN.length && value.precision() <= DIGITS;
+        double power = isShort ? POWERS_OF_TEN[value.scale()] : Double.NaN;
+        this.rounded = isShort ? value.doubleValue() : Double.NaN;
+        this.rest = Math.fma(-rounded, power, Math.rint(rounded * power)) / power;
+    }
+
+    /** {@return the number as written} */
+    public BigDecimal value() {
+        return value;
+    }
+
+    /** {@return the unit as written} */
+    public FieldUnit<Q> unit() {
+        return unit;
+    }
+
+    /** {@return the resolution of the instrument in the reading's unit, where that was stated; else null} */
+    public @Nullable BigDecimal resolution() {
+        return resolution;
     }
 
     /**
@@ -95,7 +136,12 @@ public record Reading<Q extends Quantity<Q>>(
      * @param target the unit wanted
      */
     public double in(FieldUnit<Q> target) {
-        return unit.convert(value, Objects.requireNonNull(target, "target"));
+        if (Objects.requireNonNull(target, "target") == unit && !Double.isNaN(rounded)) {
+            return rounded;
+        }
+        double converted =
+                Double.isNaN(rounded) ? Double.NaN : Scale.of(unit, target).convert(rounded, rest);
+        return Double.isNaN(converted) ? unit.convert(value, target) : converted;
     }
 
     /**
@@ -121,11 +167,16 @@ public record Reading<Q extends Quantity<Q>>(
     /**
      * Compares two amounts by exact decimals, so that 8.1 lb is not above 8.0 lb + 0.1 lb.
      *
+     * <p>Correct rounding keeps the order: unequal doubles give the answer, equal ones are compared as decimals.
+     *
      * @param other the reading to compare with
      * @return negative, zero or positive as this amount is less than, equal to or greater than the other
      */
     public int compareAmount(Reading<Q> other) {
-        return unit.compare(value, Objects.requireNonNull(other, "other").value, other.unit);
+        Objects.requireNonNull(other, "other");
+        boolean areShort = !Double.isNaN(rounded) && !Double.isNaN(other.rounded);
+        int order = areShort ? Double.compare(in(other.unit), other.rounded) : 0;
+        return order == 0 ? unit.compare(value, other.value, other.unit) : order;
     }
 
     /** {@return whether the number is above zero} */
@@ -153,6 +204,20 @@ public record Reading<Q extends Quantity<Q>>(
     @SuppressWarnings("unchecked") // the unit's kind is the type argument
     public <R extends Quantity<R>> Optional<Reading<R>> as(Class<R> kind) {
         return unit.kind() == kind ? Optional.of((Reading<R>) this) : Optional.empty();
+    }
+
+    /** {@return whether the other is a reading that was written the same} */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Reading<?> reading
+                && value.equals(reading.value)
+                && unit == reading.unit
+                && Objects.equals(resolution, reading.resolution);
+    }
+
+    @Override
+    public int hashCode() {
+        return (31 * value.hashCode() + unit.hashCode()) * 31 + Objects.hashCode(resolution);
     }
 
     /** {@return the reading for people: {@code 40.00 lb}} */

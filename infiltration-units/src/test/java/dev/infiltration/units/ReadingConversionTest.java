@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.MathContext;
+import java.util.List;
 import javax.measure.Quantity;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -47,6 +49,61 @@ class ReadingConversionTest {
             RationalNumber error = apart(exact, rounded);
             assertTrue(error.compareTo(apart(exact, Math.nextUp(rounded))) <= 0, target::code);
             assertTrue(error.compareTo(apart(exact, Math.nextDown(rounded))) <= 0, target::code);
+        }
+    }
+
+    /** Values of every length and exponent, and one digit beside half of a double's last bit. */
+    @Provide
+    Arbitrary<BigDecimal> anyValues() {
+        Arbitrary<BigDecimal> extreme = Combinators.combine(Arbitraries.bigIntegers(), Arbitraries.integers())
+                .as(BigDecimal::new);
+        Arbitrary<BigDecimal> written = Combinators.combine(
+                        Arbitraries.longs().between(-999_999_999_999_999_999L, 999_999_999_999_999_999L),
+                        Arbitraries.integers().between(-3, 25))
+                .as(BigDecimal::valueOf);
+        Arbitrary<BigDecimal> halfway = Arbitraries.longs()
+                .between(1L << 53, 1L << 56)
+                .map(whole -> BigDecimal.valueOf(whole).scaleByPowerOfTen(-2));
+        return Arbitraries.oneOf(values(), written, extreme, halfway);
+    }
+
+    /** The oracle is the exact decimal of Java's BigDecimal, which decimalIsExactOrHasSeventyDigits checks. */
+    @Property
+    <Q extends Quantity<Q>> void amountIsTheExactDecimalRoundedOnce(
+            @ForAll("anyValues") BigDecimal value, @ForAll("units") FieldUnit<Q> unit) {
+        for (FieldUnit<Q> target : FieldUnit.allOf(unit.kind())) {
+            assertEquals(
+                    unit.exact(value, target).doubleValue(),
+                    Reading.of(value, unit).in(target),
+                    target::code);
+        }
+    }
+
+    @Property
+    <Q extends Quantity<Q>> void convertedDoubleIsTheExactDecimalRoundedOnce(
+            @ForAll double value, @ForAll("units") FieldUnit<Q> unit) {
+        for (FieldUnit<Q> target : FieldUnit.allOf(unit.kind())) {
+            double exact = target == unit
+                    ? value
+                    : unit.exact(new BigDecimal(value), target).doubleValue();
+            assertEquals(exact + 0.0, unit.convert(value, target) + 0.0, target::code);
+        }
+    }
+
+    /** Amounts as close as the last digit on both sides of a limit, and anywhere. */
+    @Property
+    <Q extends Quantity<Q>> void comparisonIsTheExactOne(
+            @ForAll("anyValues") BigDecimal value,
+            @ForAll("anyValues") BigDecimal other,
+            @ForAll("units") FieldUnit<Q> unit) {
+        for (FieldUnit<Q> target : FieldUnit.allOf(unit.kind())) {
+            BigDecimal near = unit.exact(value, target).round(new MathContext(15));
+            for (BigDecimal limit : List.of(other, near, near.subtract(near.ulp()), near.add(near.ulp()))) {
+                assertEquals(
+                        unit.compare(value, limit, target),
+                        Reading.of(value, unit).compareAmount(Reading.of(limit, target)),
+                        () -> value + " " + unit + " and " + limit + " " + target);
+            }
         }
     }
 
