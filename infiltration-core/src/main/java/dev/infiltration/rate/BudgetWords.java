@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** A budget told to people: what it rests on, what it leaves out, and a table of its terms. */
+/** An uncertainty budget for people: its terms as a table, and the terms that are not included. */
 record BudgetWords(RunAmounts run, @Nullable LeakBias seal, List<Line> lines) {
 
     List<String> leftOut() {
@@ -45,7 +45,7 @@ record BudgetWords(RunAmounts run, @Nullable LeakBias seal, List<Line> lines) {
                 : String.join(", ", in.subList(0, in.size() - 1)) + " and " + in.get(in.size() - 1);
     }
 
-    /** Of water density too: the thermometer's. */
+    /** The thermometer contributes to water density too. */
     private boolean hasInstruments() {
         return lines.stream().anyMatch(line -> line.kind() != RingTerm.REACTION && line.kind() != RingTerm.END_POINT);
     }
@@ -57,7 +57,7 @@ record BudgetWords(RunAmounts run, @Nullable LeakBias seal, List<Line> lines) {
     String table() {
         StringBuilder table = new StringBuilder();
         lines.forEach(line -> table.append(row(line)));
-        return table.append("left out: ").append(String.join(", ", leftOut())).toString();
+        return table.append("not included: ").append(String.join(", ", leftOut())).toString();
     }
 
     private String row(Line line) {

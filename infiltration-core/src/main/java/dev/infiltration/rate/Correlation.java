@@ -7,12 +7,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** How the errors of named terms go together; terms that are not named go with themselves alone. */
+/** Correlation of the errors of named terms; other terms are independent. */
 final class Correlation {
 
     static final Correlation NONE = new Correlation(List.of(), new double[0][0]);
 
-    /** Rounding that a matrix of correlations may show: 1e-9 of its diagonal. */
+    /** Rounding error that a correlation matrix may have: 1e-9 of its diagonal. */
     private static final double TOLERANCE = 1e-9;
 
     private final List<String> names;
@@ -33,7 +33,7 @@ final class Correlation {
         return correlation;
     }
 
-    /** A copy rid of the rounding of whoever computed it. */
+    /** A copy without the rounding errors of its computation. */
     private static double[][] symmetric(double[][] matrix) {
         double[][] copy = new double[matrix.length][matrix.length];
         for (int i = 0; i < matrix.length; i++) {
@@ -94,12 +94,12 @@ final class Correlation {
         return sum;
     }
 
-    /** {@return whether a term goes together with any other} */
+    /** {@return whether a term is correlated with any other} */
     boolean isTied(String name) {
         return names.stream().anyMatch(other -> !other.equals(name) && between(name, other) != 0);
     }
 
-    /** {@return both together}, which must agree on the terms that they share */
+    /** {@return the union of both}, which must agree on the terms that they share */
     Correlation and(Correlation other) {
         if (isNone() || other == this) {
             return other;

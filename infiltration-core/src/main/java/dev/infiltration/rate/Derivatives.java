@@ -8,8 +8,8 @@ import java.util.function.ToDoubleFunction;
 /**
  * Partial derivatives of a model by central differences, extrapolated to a step of zero (Ridders 1982, Adv. Eng. Softw. 4, 75).
  *
- * <p>The first step is the input's standard uncertainty or a thousandth of its value, whichever is more; the steps shrink
- * by 1.4, and the estimate that changes least is kept. Steps at which the model is not finite are passed over.
+ * <p>The first step is the larger of the standard uncertainty of the input and a thousandth of its value; the steps shrink
+ * by 1.4, and the estimate that changes least is used. Steps at which the model is not finite are skipped.
  */
 final class Derivatives {
 

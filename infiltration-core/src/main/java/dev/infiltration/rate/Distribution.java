@@ -5,7 +5,7 @@ package dev.infiltration.rate;
 import java.util.Locale;
 
 /**
- * How far an input may lie from its value: a distribution about zero, with the degrees of freedom of its uncertainty.
+ * Distribution of the error of an input, centred on zero, with the degrees of freedom of its standard uncertainty.
  *
  * <p>Widths are in the unit of the input. Distributions and their standard uncertainties after JCGM 100:2008, 4.2 and 4.3,
  * and JCGM 101:2008, 6.4. Two are equal when they are the same distribution with the same widths and degrees of freedom.
@@ -13,8 +13,8 @@ import java.util.Locale;
  * @param shape            the kind of distribution
  * @param width            the standard uncertainty of {@code NORMAL} and {@code STUDENT}, else the half-width; finite, not
  *                         negative
- * @param inexactness      how far each limit of {@code CURVILINEAR_TRAPEZOID} may itself be off; else 0
- * @param degreesOfFreedom how well the standard uncertainty is known: above 0, infinite when it is exact
+ * @param inexactness      uncertainty of each limit of {@code CURVILINEAR_TRAPEZOID}; else 0
+ * @param degreesOfFreedom degrees of freedom of the standard uncertainty: above 0, infinite if it is exact
  */
 public record Distribution(Shape shape, double width, double inexactness, double degreesOfFreedom) {
 
@@ -27,9 +27,9 @@ public record Distribution(Shape shape, double width, double inexactness, double
          * standard deviation of its draws is √(ν/(ν − 2)) times that.
          */
         STUDENT,
-        /** All values between two limits alike. */
+        /** Rectangular: all values between two limits are equally likely. */
         RECTANGULAR,
-        /** Straight to zero at both limits: the sum of two equal rectangular ones. */
+        /** Triangular: the sum of two equal rectangular distributions. */
         TRIANGULAR,
         /** A sine of unknown phase. */
         ARCSINE,
@@ -71,7 +71,7 @@ public record Distribution(Shape shape, double width, double inexactness, double
     }
 
     /**
-     * {@return the spread of a mean of a few readings}
+     * {@return the distribution of the mean of a few readings}
      *
      * @param standardUncertainty s/√n
      * @param degreesOfFreedom    n − 1, above 0
@@ -81,7 +81,7 @@ public record Distribution(Shape shape, double width, double inexactness, double
     }
 
     /**
-     * {@return limits within which all is alike}
+     * {@return a rectangular distribution}
      *
      * @param halfWidth from the middle to each limit
      */
@@ -90,7 +90,7 @@ public record Distribution(Shape shape, double width, double inexactness, double
     }
 
     /**
-     * {@return the spread of one reading of an instrument: half a step to either side}
+     * {@return the distribution of one reading of an instrument: half a step, either way}
      *
      * @param step the step it is read to
      */
@@ -99,7 +99,7 @@ public record Distribution(Shape shape, double width, double inexactness, double
     }
 
     /**
-     * {@return limits towards which values get rarer}
+     * {@return a triangular distribution}
      *
      * @param halfWidth from the middle to each limit
      */
@@ -117,10 +117,10 @@ public record Distribution(Shape shape, double width, double inexactness, double
     }
 
     /**
-     * {@return limits within which all is alike, themselves not well known}
+     * {@return a rectangular distribution with inexact limits}
      *
      * @param halfWidth   from the middle to the middle of each limit
-     * @param inexactness how far each limit may be off
+     * @param inexactness uncertainty of each limit
      */
     public static Distribution curvilinearTrapezoid(double halfWidth, double inexactness) {
         return new Distribution(Shape.CURVILINEAR_TRAPEZOID, halfWidth, inexactness, Double.POSITIVE_INFINITY);
@@ -131,7 +131,7 @@ public record Distribution(Shape shape, double width, double inexactness, double
     }
 
     /**
-     * {@return this spread, its standard uncertainty known less well} (JCGM 100, G.4.2); trials draw from it all the same
+     * {@return this distribution with other degrees of freedom} (JCGM 100, G.4.2); the samples do not change
      *
      * @param degreesOfFreedom above 0
      */
@@ -162,7 +162,7 @@ public record Distribution(Shape shape, double width, double inexactness, double
         };
     }
 
-    /** {@return the spread for people: {@code rectangular ±0.005}} */
+    /** {@return the distribution for people: {@code rectangular ±0.005}} */
     @Override
     public String toString() {
         String name = shape.name().toLowerCase(Locale.ROOT).replace('_', ' ');

@@ -21,7 +21,7 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
-/** The terms of one run as its readings and instruments give them. */
+/** The uncertainty terms of one run, from its readings and instruments. */
 final class InstrumentTerms {
 
     private final Instruments instruments;
@@ -46,7 +46,7 @@ final class InstrumentTerms {
         }
     }
 
-    /** What the reading states wins; else the coarser of the instrument and the last digit written. */
+    /** The resolution that the reading states; else the coarser of the instrument's resolution and the last digit. */
     static <Q extends Quantity<Q>> Stated<Q> step(
             Optional<Reading<Q>> stated, @Nullable Stated<Q> instrument, Reading<Q> lastDigit) {
         if (stated.isPresent()) {
@@ -57,7 +57,7 @@ final class InstrumentTerms {
                 : instrument;
     }
 
-    /** The water, or what each vessel held before and after where it is the sum of pours; and the balance's own error. */
+    /** The water, or the mass of each vessel before and after where the water is a sum of pours, and the error of the balance. */
     void addWater(String name, Pouring pouring) {
         WaterReading water = pouring.water();
         if (water != null) {
@@ -89,7 +89,7 @@ final class InstrumentTerms {
         }
     }
 
-    /** Each diameter whose mean counts, the tape's own error, and how far the diameters read differ. */
+    /** Each diameter that is used, the error of the tape, and the variation of the diameters. */
     void addDiameters(Ring ring) {
         String name = "ring " + ring.id();
         List<Reading<Length>> diameters = ring.diametersInUse();
@@ -116,7 +116,7 @@ final class InstrumentTerms {
         }
     }
 
-    /** The watch, and its own error. */
+    /** The reading of the watch, and the error of the watch. */
     void addElapsed(String name, Reading<Time> elapsed) {
         Stated<Time> step =
                 step(elapsed.statedResolution(), instruments.resolution(Kind.WATCH, Time.class), elapsed.lastDigit());

@@ -25,21 +25,21 @@ import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The instruments that a test was made with, as far as they are named, and what they make uncertain.
+ * The instruments of a test, as far as they are named, and their contributions to the uncertainty.
  *
  * <table>
- * <caption>What each term rests on</caption>
- * <tr><th>term</th><th>rests on</th></tr>
+ * <caption>Source of each term</caption>
+ * <tr><th>term</th><th>source</th></tr>
  * <tr><td>a reading of mass, diameter, time or water temperature</td><td>the resolution stated with it; else the coarser of
  * the resolution of the instrument named and the last digit written</td></tr>
- * <tr><td>the balance's own error</td><td>its tolerance; else the accuracy that the method asks of a balance, the wider of
+ * <tr><td>the balance's own error</td><td>its tolerance; else the accuracy that the method requires of a balance, the wider of
  * its two unit systems</td></tr>
  * <tr><td>the error of tape, watch and thermometer</td><td>their tolerance; else none</td></tr>
  * </table>
  *
- * <p>Of several instruments of a kind the coarsest counts, for nobody wrote which was used. A balance that is not named is
- * taken to be the same one everywhere, so that its error never averages out. Reaction, end point and seal have no default,
- * for no published figure was found.
+ * <p>Of several instruments of a kind the coarsest is used, because the record does not state which one was used. A balance that is
+ * not named is taken to be the same one everywhere, so its error does not average out. Reaction, end point and seal have no
+ * default, because no published value was found.
  *
  * <pre>{@code
  * Instruments instruments = Instruments.of(book.instruments()).withMethod(Methods.unitPavement());
@@ -47,12 +47,12 @@ import org.jspecify.annotations.Nullable;
  *         .ifPresent(budget -> System.out.println(budget.table()));
  * }</pre>
  *
- * @param named  the instruments; those of other kinds, or without resolution and tolerance, tell nothing
- * @param method what was asked of the balance; null when that is not known
+ * @param named  the instruments; those of other kinds, or without resolution and tolerance, are ignored
+ * @param method the method, for the accuracy of the balance; null if it is not known
  */
 public record Instruments(List<Instrument> named, @Nullable TestMethod method) {
 
-    /** An amount that an instrument or a method states, with whose it is. */
+    /** An amount that an instrument or a method states, with its owner. */
     record Stated<Q extends Quantity<Q>>(Reading<Q> amount, String whose, Basis basis) {}
 
     /** Copies the list. */
@@ -61,7 +61,7 @@ public record Instruments(List<Instrument> named, @Nullable TestMethod method) {
     }
 
     /**
-     * {@return some instruments, no method known}
+     * {@return instruments without a method}
      *
      * @param named the instruments
      */
@@ -79,11 +79,11 @@ public record Instruments(List<Instrument> named, @Nullable TestMethod method) {
     }
 
     /**
-     * {@return the budget of a measured rate}; empty where there is none, or a number of it is beyond all measure
+     * {@return the budget of a measured rate}; empty where there is none, or a value is not finite
      *
-     * @param name     names the prewetting or run: terms of that name are its own, and average out over others
-     * @param equation the equation that gives the rate
-     * @param ring     the ring; its terms go by its id
+     * @param name     names the prewetting or run: its terms are independent of those of others
+     * @param equation the equation of the rate
+     * @param ring     the ring; its terms are named by its id
      * @param pouring  the prewetting or run
      */
     public Optional<UncertaintyBudget> budget(String name, RateEquation equation, Ring ring, Pouring pouring) {
@@ -109,8 +109,8 @@ public record Instruments(List<Instrument> named, @Nullable TestMethod method) {
     }
 
     /**
-     * {@return a budget with the density of water whose temperature was read}: what resolution and tolerance of the
-     * thermometer leave open, within 0 and 60 °C
+     * {@return a budget with the density of water at a temperature that was read}: the contribution of resolution and tolerance of
+     * the thermometer, for 0 to 60 °C
      *
      * @param budget      the budget
      * @param name        names the reading
@@ -133,7 +133,7 @@ public record Instruments(List<Instrument> named, @Nullable TestMethod method) {
 
     /**
      * The widest error that the balances may have: the tolerance of each, or the accuracy that the method asks of one without.
-     * One amount in whichever unit the water was weighed, for a balance is one.
+     * The amount is independent of the unit in which the water was weighed.
      */
     @Nullable
     Stated<Mass> balanceError() {

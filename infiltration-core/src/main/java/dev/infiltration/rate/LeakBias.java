@@ -5,8 +5,8 @@ package dev.infiltration.rate;
 import dev.infiltration.units.InfiltrationRate;
 
 /**
- * What a leaking seal does to a rate: water that went under the ring counts as infiltrated, so the rate only ever comes out
- * too high. A bias to one side, shown apart and never part of a ±.
+ * Bias of a rate by a leaking seal: water that leaks under the ring is counted as infiltrated, so the rate is too high. It is a
+ * one-sided bias, reported separately and never part of a ±.
  *
  * @param share the share of the water that may have gone so at most, 0 to 1
  */

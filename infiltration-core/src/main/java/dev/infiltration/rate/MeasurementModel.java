@@ -137,7 +137,7 @@ public final class MeasurementModel {
      * {@return the result with its uncertainty}, by the law of propagation of uncertainty
      *
      * @throws IllegalArgumentException if the model is not finite about the values of an input, or second-order terms are
-     *     asked for of correlated inputs
+     *     requested for correlated inputs
      */
     public Uncertainty propagate() {
         double[] uncertainties = terms.stream()
@@ -163,7 +163,7 @@ public final class MeasurementModel {
 
     private double secondOrder(List<Contribution> contributions, Derivatives derivatives) {
         if (!correlation.isNone()) {
-            throw new IllegalArgumentException("correlation: expected none where second-order terms are asked for");
+            throw new IllegalArgumentException("correlation: expected none where second-order terms are requested");
         }
         double sum = 0;
         for (int i = 0; i < terms.size(); i++) {

@@ -5,9 +5,9 @@ package dev.infiltration.rate;
 /**
  * Propagation of distributions by trials, after JCGM 101:2008.
  *
- * <p>MonteCarloResult are drawn in blocks until mean, standard uncertainty and both ends of the symmetric interval are stable (7.9):
+ * <p>Trials are made in blocks until mean, standard uncertainty and both ends of the symmetric interval are stable (7.9):
  * twice the standard deviation of their means over the blocks stays below a fifth of the numerical tolerance (8.2), which
- * is half a unit in the last of so many significant digits of the standard uncertainty (7.9.2). The same seed gives the
+ * is half a unit in the last significant digit of the standard uncertainty (7.9.2). The same seed gives the
  * same numbers on every Java platform (SplitMix64 and {@link StrictMath}).
  */
 public final class MonteCarlo {
@@ -34,7 +34,7 @@ public final class MonteCarlo {
      * {@return trials until the 95 % interval is stable to one significant digit of the standard uncertainty, 2 000 000 at
      * most}
      *
-     * @param seed where chance starts
+     * @param seed the seed of the random numbers
      */
     public static MonteCarlo seeded(long seed) {
         return new MonteCarlo(seed, LEVEL, 1, 0, AT_MOST);
@@ -80,7 +80,7 @@ public final class MonteCarlo {
     }
 
     /**
-     * {@return what the trials of a measurement come to}
+     * {@return the result of the trials of a measurement}
      *
      * @param measurement the measurement; correlated terms have to be normal
      * @throws IllegalArgumentException if correlated terms are not normal

@@ -7,14 +7,14 @@ import java.util.Arrays;
 import java.util.Locale;
 
 /**
- * What many trials of a measurement come to, after JCGM 101:2008.
+ * Result of Monte Carlo trials of a measurement, after JCGM 101:2008.
  *
  * <p>A model that is not finite for some trials shows in the mean and the standard uncertainty, which are then not finite
  * either, and in {@link #isStable}; the intervals hold as long as their ends are finite.
  */
 public final class MonteCarloResult {
 
-    /** How far the ends may differ at most, in standard uncertainties. */
+    /** Largest difference of the ends, in standard uncertainties. */
     private static final double MOST_OFF = 0.1;
 
     private final double[] sorted;
@@ -42,7 +42,7 @@ public final class MonteCarloResult {
         this.standardUncertainty = StrictMath.sqrt((squares - sum * offset) / (sorted.length - 1));
     }
 
-    /** {@return how many trials there were} */
+    /** {@return the number of trials} */
     public int count() {
         return sorted.length;
     }
@@ -52,7 +52,7 @@ public final class MonteCarloResult {
         return level;
     }
 
-    /** {@return whether the figures came out stable to a fifth of the numerical tolerance} (7.9.4, 8.2) */
+    /** {@return whether the values are stable to a fifth of the numerical tolerance} (7.9.4, 8.2) */
     public boolean isStable() {
         return stable;
     }
@@ -73,7 +73,7 @@ public final class MonteCarloResult {
         return from((sorted.length - covered + 1) / 2 - 1, covered);
     }
 
-    /** {@return the shortest coverage interval} (7.7.2, 5.3.4); of several alike, the lowest */
+    /** {@return the shortest coverage interval} (7.7.2, 5.3.4); of several equal ones, the lowest */
     public Interval shortest() {
         int covered = covered();
         Interval shortest = from(0, covered);
@@ -120,16 +120,16 @@ public final class MonteCarloResult {
     }
 
     /**
-     * Whether linear propagation holds: both its ends lie within the tolerance of those by trials (JCGM 101, 8).
+     * Validity of linear propagation: both ends agree with those of the trials within the tolerance (JCGM 101, 8).
      *
-     * @param low       by how much the lower ends differ
-     * @param high      by how much the upper ends differ
-     * @param tolerance by how much they may
-     * @param shown     whether the trials were stable enough to tell
+     * @param low       difference of the lower ends
+     * @param high      difference of the upper ends
+     * @param tolerance largest allowed difference
+     * @param shown     whether the trials were stable
      */
     public record Agreement(double low, double high, double tolerance, boolean shown) {
 
-        /** {@return whether linear propagation is shown to hold} */
+        /** {@return whether linear propagation is confirmed} */
         public boolean holds() {
             return shown && low <= tolerance && high <= tolerance;
         }
@@ -138,10 +138,10 @@ public final class MonteCarloResult {
         @Override
         public String toString() {
             String verdict = holds()
-                    ? "linear propagation holds"
+                    ? "linear propagation is valid"
                     : shown
-                            ? "linear propagation does not hold: use the trials"
-                            : "not shown: the trials were not stable";
+                            ? "linear propagation is not valid: use the trials"
+                            : "not confirmed: the trials were not stable";
             return String.format(
                     Locale.ROOT,
                     "%s (ends differ by %s and %s, tolerance %s)",

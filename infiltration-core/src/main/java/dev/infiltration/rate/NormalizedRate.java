@@ -10,16 +10,16 @@ import java.util.Objects;
 import javax.measure.quantity.Speed;
 
 /**
- * A rate turned to what water of another temperature would give: a labelled extra, never the method's rate.
+ * A rate normalized to another water temperature: a labelled extra, never the rate of the method.
  *
  * <p>{@code measured · (viscosity at the measured temperature / viscosity at the other)^exponent}, with dynamic viscosities
- * ({@link Water}). The exponent says how much of the flow is laminar: 1 where it all is, 0 where inertia alone counts.
- * Flow through open pavement lies between (Lederle et al. 2020, published), so 1 overcorrects there. No figure for the
- * exponent is built in: the user states it.
+ * ({@link Water}). The exponent is 1 for laminar flow and 0 for inertial flow.
+ * Flow through open pavement is between the two (Lederle et al. 2020, published), so 1 overcorrects there. There is no
+ * default exponent: the user states it.
  *
  * @param measured the method's rate
- * @param from     the water it was measured with
- * @param to       the water it is turned to
+ * @param from     water of the measurement
+ * @param to       water to which the rate is normalized
  * @param exponent the laminar share, 0 to 1
  */
 public record NormalizedRate(InfiltrationRate measured, Water from, Water to, double exponent) {
@@ -38,7 +38,7 @@ public record NormalizedRate(InfiltrationRate measured, Water from, Water to, do
         }
     }
 
-    /** {@return what the measured rate is multiplied by} */
+    /** {@return the factor of the measured rate} */
     public double factor() {
         return StrictMath.pow(from.viscosity() / to.viscosity(), exponent);
     }
@@ -49,7 +49,7 @@ public record NormalizedRate(InfiltrationRate measured, Water from, Water to, do
     }
 
     /**
-     * {@return the normalized rate for people, with all that it rests on}
+     * {@return the normalized rate for people, with its inputs}
      *
      * @param unit the unit to print
      */
@@ -67,7 +67,7 @@ public record NormalizedRate(InfiltrationRate measured, Water from, Water to, do
                 + " °C";
     }
 
-    /** {@return the normalized rate for people in mm/h, with all that it rests on} */
+    /** {@return the normalized rate for people in mm/h, with its inputs} */
     @Override
     public String toString() {
         return text(FieldUnit.MILLIMETRE_PER_HOUR);

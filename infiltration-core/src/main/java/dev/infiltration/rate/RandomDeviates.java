@@ -5,10 +5,10 @@ package dev.infiltration.rate;
 import java.util.SplittableRandom;
 
 /**
- * Numbers drawn by chance from a seed, the same on every Java platform.
+ * Random numbers from a seed, the same on every Java platform.
  *
  * <p>The bits are those of {@link SplittableRandom} (SplitMix64: Steele, Lea and Flood 2014), of which
- * {@code nextLong} alone is used; all else is done here with {@link StrictMath}.
+ * {@code nextLong} alone is used; all further arithmetic uses {@link StrictMath}.
  */
 final class RandomDeviates {
 

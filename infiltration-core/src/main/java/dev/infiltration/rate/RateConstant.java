@@ -8,14 +8,14 @@ import java.util.Locale;
 import java.util.Objects;
 
 /**
- * The constant K that a rate was worked with: {@code I = K·M / (D²·t)}, and the density of water behind it.
+ * The constant K of a rate: {@code I = K·M / (D²·t)}, and the density of water behind it.
  *
  * <p>Units: (mm³·s)/(kg·h) in SI, (in³·s)/(lb·h) in inch-pound units.
  *
  * @param value   the constant
  * @param system  the system of its units, {@code SI} or {@code INCH_POUND}
  * @param density the density of water in kg/m³; the nominal 1000 where the constant is the published one
- * @param source  where the constant comes from
+ * @param source  source of the constant
  */
 public record RateConstant(double value, UnitSystem system, double density, Source source) {
 
@@ -24,7 +24,7 @@ public record RateConstant(double value, UnitSystem system, double density, Sour
     private static final double INCHES_PER_METRE = 1 / 0.0254;
     private static final double MILLIMETRES_PER_METRE = 1000;
 
-    /** Where a constant comes from. */
+    /** Source of a constant. */
     public enum Source implements JsonName {
         /** The method's own constant, as published. */
         PUBLISHED,
@@ -40,7 +40,7 @@ public record RateConstant(double value, UnitSystem system, double density, Sour
         Objects.requireNonNull(source, "source");
     }
 
-    /** The water in the ring is a cylinder: its depth is {@code M/(ρ·π·D²/4)}, and it goes in time t. */
+    /** The water in the ring is a cylinder: its depth is {@code M/(ρ·π·D²/4)}, and it infiltrates in time t. */
     static RateConstant ofGeometry(UnitSystem system, double density, Source source) {
         double metric = SECONDS_PER_HOUR * 4 / (StrictMath.PI * density);
         double lengths = system == UnitSystem.INCH_POUND ? INCHES_PER_METRE : MILLIMETRES_PER_METRE;
@@ -64,7 +64,7 @@ public record RateConstant(double value, UnitSystem system, double density, Sour
         return system == UnitSystem.INCH_POUND ? "(in³·s)/(lb·h)" : "(mm³·s)/(kg·h)";
     }
 
-    /** {@return the constant for people, with the density behind it} */
+    /** {@return the constant for people, with its density} */
     @Override
     public String toString() {
         String water = source == Source.PUBLISHED

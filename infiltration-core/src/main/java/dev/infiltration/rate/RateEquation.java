@@ -32,11 +32,11 @@ import org.jspecify.annotations.Nullable;
  * <tr><td>K</td><td>constant</td><td>4 583 666 000 (mm³·s)/(kg·h)</td><td>126 870 (in³·s)/(lb·h)</td></tr>
  * </table>
  *
- * <p>The inch-pound constant counts where diameter and water were both written in inch-pound units, else the SI one; the
- * two published ones differ by 0.0043 %. They hold water to be about 1000 kg/m³, and the method corrects for nothing else:
- * that reads 0.18 % low at 20 °C. A {@code with…} makes the constant from the ring's geometry and a density of the user's
- * choice instead: {@code K = 3600·4/(π·ρ)}; a volume of water then counts by that density too. Each result names its constant
- * ({@link #constant}). Holds for any positive M, D and t; a rate that is not finite is withheld.
+ * <p>The inch-pound constant is used if diameter and water are both written in inch-pound units, else the SI constant. The two
+ * published constants differ by 0.0043 %. They assume about 1000 kg/m³ for water, and the method makes no correction: the
+ * rate is 0.18 % low at 20 °C. A {@code with…} computes the constant from the geometry of the ring and another density:
+ * {@code K = 3600·4/(π·ρ)}; a volume of water is then converted with that density too. Each result names its constant
+ * ({@link #constant}). Valid for any positive M, D and t; a rate that is not finite is withheld.
  *
  * <p>Source: ASTM C1701/C1701M clause 9.1 (clause published, constants from memory; checked against 3600·4/(π·ρ) in
  * {@code RateEquationTest}).
@@ -79,7 +79,7 @@ public final class RateEquation {
 
     /**
      * {@return the equation with the density of a test's water as its temperature was recorded}; empty where none was recorded
-     * or it lies outside 0 to 60 °C, for whoever takes the published constant then has to say so
+     * or it is outside 0 to 60 °C, because the caller who then uses the published constant must state it
      *
      * @param test the test
      */
@@ -175,7 +175,7 @@ public final class RateEquation {
     }
 
     /**
-     * {@return what a prewetting or a run comes to with a ring}: a rate, a bound, or nothing with the reasons
+     * {@return the outcome of a prewetting or a run with a ring}: a rate, a bound, or the reasons for neither
      *
      * <p>A stopped one gives an upper bound for the water that went in: what was poured less what stood, where the depth left
      * was recorded. What happened meanwhile may bound the rate from one side, or leave none.

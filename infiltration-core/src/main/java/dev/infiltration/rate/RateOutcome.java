@@ -8,16 +8,16 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * What a run, a location or a surface comes to: a rate, a bound of it, or none.
+ * Outcome of a run, a location or a surface: a rate, a bound, or the reasons why no rate is given.
  *
- * <p>A rate that cannot be had is absent by type. The reasons are ids of the rules that explain them.
+ * <p>A run without a rate is a {@link Withheld} that gives the reasons: ids of rules.
  */
 public sealed interface RateOutcome {
 
-    /** {@return the ids of the rules that say why there is no plain rate} */
+    /** {@return the ids of the rules that give the reasons there is no plain rate} */
     List<String> reasons();
 
-    /** {@return the word for this outcome in documents} */
+    /** {@return the name of this outcome in JSON documents} */
     String word();
 
     /** {@return the measured rate, for {@link Measured} alone} */
@@ -29,13 +29,13 @@ public sealed interface RateOutcome {
     Optional<InfiltrationRate> figure();
 
     /**
-     * {@return what one of four functions makes of this outcome}
+     * {@return the result of the function for this outcome}
      *
      * @param measured for a rate
-     * @param upper    for a rate that is at most so much
-     * @param lower    for a rate that is at least so much
+     * @param upper    for an upper bound
+     * @param lower    for a lower bound
      * @param withheld for no rate
-     * @param <T>      what the functions make
+     * @param <T>      the type of the result
      */
     <T> T match(
             Function<? super Measured, ? extends T> measured,
@@ -44,7 +44,7 @@ public sealed interface RateOutcome {
             Function<? super Withheld, ? extends T> withheld);
 
     /**
-     * The water drained and nothing moved the rate.
+     * The water drained and no event affected the rate.
      *
      * @param value the rate
      */
@@ -81,10 +81,10 @@ public sealed interface RateOutcome {
     }
 
     /**
-     * The rate is at most so much: water was left standing, or something made it look faster.
+     * Upper bound: the run was stopped with water standing, or an event biased the rate high.
      *
      * @param bound   the bound
-     * @param reasons ids of the rules that say why
+     * @param reasons ids of the rules that give the reasons
      */
     record UpperBound(InfiltrationRate bound, List<String> reasons) implements RateOutcome {
 
@@ -114,10 +114,10 @@ public sealed interface RateOutcome {
     }
 
     /**
-     * The rate is at least so much: the head could not be reached or was lost.
+     * Lower bound: the head was not reached or was lost.
      *
      * @param bound   the bound
-     * @param reasons ids of the rules that say why
+     * @param reasons ids of the rules that give the reasons
      */
     record LowerBound(InfiltrationRate bound, List<String> reasons) implements RateOutcome {
 
@@ -147,9 +147,9 @@ public sealed interface RateOutcome {
     }
 
     /**
-     * No rate can or may be given.
+     * No rate is given.
      *
-     * @param reasons ids of the rules that say why
+     * @param reasons ids of the rules that give the reasons
      */
     record Withheld(List<String> reasons) implements RateOutcome {
 

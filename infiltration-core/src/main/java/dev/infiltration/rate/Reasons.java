@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 /** Why a run does not give a plain rate: ids of rules, by which way they push. */
 record Reasons(String unusable, Set<String> upper, Set<String> lower, Set<String> none) {
 
-    /** A prewetting serves only as a bound once it was discontinued; what happened meanwhile is judged on runs. */
+    /** A prewetting gives a bound only if it was discontinued; events are evaluated on runs. */
     static Reasons of(Pouring pouring) {
         boolean isRun = pouring instanceof TestRun;
         Reasons reasons = new Reasons(

@@ -15,7 +15,7 @@ import javax.measure.quantity.Speed;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One run as written down and what it comes to by a source outside the implementation that is checked.
+ * A run as recorded, and its result by a source outside the implementation that is checked.
  *
  * @param id        identifies the case among the others
  * @param ring      the ring of the run
@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param outcome   what kind of answer is right
  * @param rate      the rate or the bound of it, above or at zero; absent where none can be given
  * @param tolerance how far an answer may lie from {@code rate}, as a part of it, inclusive; zero where zero is expected
- * @param basis     where the expected answer comes from and how far it is trusted
+ * @param basis     source of the expected result, and the quality of that source
  */
 public record ReferenceCase(
         String id,
@@ -71,7 +71,7 @@ public record ReferenceCase(
         return outcome == Outcome.MEASURED && ring.isUsable() && RateEquation.isUsable(run);
     }
 
-    /** Whether all that the rate rests on was written in inch-pound units, whose constant is another. */
+    /** Whether all inputs of the rate are written in inch-pound units, which have another constant. */
     boolean isInchPound() {
         return run.pouredWater()
                         .map(WaterReading::system)

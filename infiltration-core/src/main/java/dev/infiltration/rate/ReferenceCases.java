@@ -77,7 +77,7 @@ public record ReferenceCases(List<ReferenceCase> cases) {
 
     /**
      * {@return what a function of kg, mm and s to mm/h answers}: to the cases of a plain rate, those written wholly in
-     * inch-pound units left out
+     * inch-pound units excluded
      *
      * @param implementation the function; an answer that is no rate (negative, not finite) counts as withheld
      */

@@ -26,7 +26,7 @@ public record ReferenceCheck(ReferenceCase reference, RateOutcome got) {
         Objects.requireNonNull(got, "got");
     }
 
-    /** {@return whether the answer is of the right kind and lies within the tolerance} */
+    /** {@return whether the result has the expected outcome and is within the tolerance} */
     public boolean isPassed() {
         return got.word().equals(reference.outcome().word())
                 && (reference.rate() == null

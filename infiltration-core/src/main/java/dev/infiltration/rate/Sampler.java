@@ -5,7 +5,7 @@ package dev.infiltration.rate;
 import dev.infiltration.rate.Distribution.Shape;
 import java.util.function.ToDoubleFunction;
 
-/** RandomDeviates inputs of a measurement and puts them through its model. */
+/** Samples the inputs of a measurement and evaluates its model. */
 final class Sampler {
 
     private final ToDoubleFunction<double[]> model;

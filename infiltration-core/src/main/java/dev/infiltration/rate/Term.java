@@ -14,7 +14,7 @@ import java.util.Objects;
  * @param name   what it is and of which instrument or run
  * @param value  its best estimate
  * @param spread how far it may lie from that
- * @param basis  where the spread comes from and how far it can be trusted
+ * @param basis  source of the distribution, and the quality of that source
  */
 public record Term(String name, double value, Distribution spread, Basis basis) {
 

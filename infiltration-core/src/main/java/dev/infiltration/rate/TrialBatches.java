@@ -6,7 +6,7 @@ import dev.infiltration.statistics.Interval;
 import java.util.ArrayList;
 import java.util.List;
 
-/** TrialBatches of trials, until their figures are stable (JCGM 101, 7.9.4). */
+/** Blocks of trials, until the values are stable (JCGM 101, 7.9.4). */
 final class TrialBatches {
 
     /** A result that is to judge another one has to be stable to a fifth of the tolerance (8.2). */

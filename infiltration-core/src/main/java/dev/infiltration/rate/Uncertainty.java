@@ -12,7 +12,7 @@ import org.apache.commons.statistics.distribution.TDistribution;
 /**
  * A result with its standard uncertainty, term by term, after JCGM 100:2008 (the GUM).
  *
- * <p>{@code u² = Σ Σ ci·cj·u(xi)·u(xj)·r(xi, xj)} (5.2.2), with second-order terms where they were asked for (5.1.2,
+ * <p>{@code u² = Σ Σ ci·cj·u(xi)·u(xj)·r(xi, xj)} (5.2.2), with second-order terms where requested (5.1.2,
  * note). Effective degrees of freedom after Welch and Satterthwaite (G.4.1), from the first-order terms; terms that are
  * correlated with each other count as one with the fewest degrees of freedom among them, which is exact for means of the
  * same n sets of readings and cautious otherwise. The coverage factor is that of the t-distribution with the degrees of
@@ -58,8 +58,8 @@ public final class Uncertainty {
      * diminished; terms of different names average out
      *
      * @param results the results, at least one
-     * @throws IllegalArgumentException if there is none, a name stands for two spreads or two correlations, or second-order
-     *     terms were asked for, which a mean does not carry
+     * @throws IllegalArgumentException if there is none, a name has two distributions or two correlations, or second-order
+     *     terms were requested, which a mean does not have
      */
     public static Uncertainty mean(List<Uncertainty> results) {
         double[] weights = new double[results.size()];
@@ -117,7 +117,7 @@ public final class Uncertainty {
         return standardUncertainty;
     }
 
-    /** {@return what second-order terms add to the square of the uncertainty; 0 where they were not asked for} */
+    /** {@return what second-order terms add to the square of the uncertainty; 0 where they were not requested} */
     public double secondOrderVariance() {
         return secondOrder;
     }

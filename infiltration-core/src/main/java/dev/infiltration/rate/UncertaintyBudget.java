@@ -42,7 +42,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class UncertaintyBudget {
 
-    /** What a ± of readings and instruments alone leaves out. */
+    /** Statement of an uncertainty that covers only readings and instruments. */
     public static final String INSTRUMENTS_ONLY = "instruments only; seal and end point not included";
 
     private static final double NOMINAL_DENSITY = 1000;
@@ -90,7 +90,7 @@ public final class UncertaintyBudget {
     /**
      * {@return a budget without terms}
      *
-     * @param rate        the rate that the test gave, by whichever constant
+     * @param rate        the rate of the test, with either constant
      * @param kilograms   mass of infiltrated water, above 0
      * @param millimetres inside diameter of the ring, above 0
      * @param seconds     time to infiltrate, above 0
@@ -244,7 +244,7 @@ public final class UncertaintyBudget {
         return words().leftOut();
     }
 
-    /** {@return what the ± rests on}: {@link #INSTRUMENTS_ONLY}, or more where more was stated */
+    /** {@return the sources of uncertainty that the ± covers}: {@link #INSTRUMENTS_ONLY}, or more where more was stated */
     public String label() {
         return words().label();
     }
@@ -261,7 +261,7 @@ public final class UncertaintyBudget {
     }
 
     /**
-     * {@return the rate with its expanded uncertainty for people, what the ± rests on, and the seal's bias apart}
+     * {@return the rate with its expanded uncertainty for people, the sources that the ± covers, and the bias of the seal separately}
      *
      * @param level the level of confidence, 0.95 for 95 %
      * @param unit  the unit to print
@@ -293,7 +293,7 @@ public final class UncertaintyBudget {
         return words().table();
     }
 
-    /** {@return the rate for people in mm/h with its 95 % expanded uncertainty and what that rests on} */
+    /** {@return the rate for people in mm/h with its 95 % expanded uncertainty and the sources that it covers} */
     @Override
     public String toString() {
         return text(LEVEL, FieldUnit.MILLIMETRE_PER_HOUR);

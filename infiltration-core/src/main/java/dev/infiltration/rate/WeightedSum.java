@@ -26,7 +26,7 @@ final class WeightedSum {
 
     private static Contribution joined(Contribution one, Contribution other) {
         if (!one.term().spread().equals(other.term().spread())) {
-            throw new IllegalArgumentException("results: " + one.term().name() + " stands for two spreads, "
+            throw new IllegalArgumentException("results: " + one.term().name() + " has two distributions, "
                     + one.term().spread() + " and " + other.term().spread());
         }
         return new Contribution(one.term(), one.sensitivity() + other.sensitivity());

@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: The infiltration library contributors
 // SPDX-License-Identifier: Apache-2.0
 /**
- * What a run comes to: a rate, a bound of it, or nothing with the reasons.
+ * Outcome of runs: a rate, a bound, or the reasons why no rate is given.
  *
- * <p>A rate that cannot be had is absent by type; nothing is thrown at a field record. The bare equation takes and gives
+ * <p>A run without a rate has a withheld outcome with the reasons; no field record causes an exception. The bare equation uses
  * plain doubles and answers as IEEE 754 does.
  *
  * <pre>{@code
@@ -14,7 +14,7 @@
  * double bare = RateEquation.millimetresPerHour(18.00, 300, 60.0);                  // 15278.886…
  * }</pre>
  *
- * <p>How sure a rate is: {@link dev.infiltration.rate.Instruments} make an
+ * <p>Uncertainty of a rate: {@link dev.infiltration.rate.Instruments} make an
  * {@link dev.infiltration.rate.UncertaintyBudget} of a run, {@link dev.infiltration.rate.MeasurementModel} and
  * {@link dev.infiltration.rate.MonteCarlo} of anything.
  */

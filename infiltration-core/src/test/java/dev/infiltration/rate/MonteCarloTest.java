@@ -158,7 +158,7 @@ class MonteCarloTest {
         assertFalse(new MonteCarloResult.Agreement(0.5, 0.6, 0.5, true).holds());
         assertFalse(new MonteCarloResult.Agreement(0, 0, 0.5, false).holds());
         assertEquals(
-                "linear propagation does not hold: use the trials (ends differ by 0.60 and 0.50, tolerance 0.5)",
+                "linear propagation is not valid: use the trials (ends differ by 0.60 and 0.50, tolerance 0.5)",
                 new MonteCarloResult.Agreement(0.6, 0.5, 0.5, true).toString());
     }
 

@@ -121,7 +121,7 @@ class RingLinearityTest {
         MonteCarloResult.Agreement agreement = trials.compare(measurement.propagate());
         assertTrue(trials.isStable());
         assertFalse(agreement.holds());
-        assertTrue(agreement.toString().startsWith("linear propagation does not hold: use the trials"));
+        assertTrue(agreement.toString().startsWith("linear propagation is not valid: use the trials"));
         assertEquals(1 + perMille / 1000, trials.mean() / rate, 0.25 * perMille / 1000);
     }
 
@@ -156,14 +156,14 @@ class RingLinearityTest {
         MonteCarloResult.Agreement agreement =
                 MonteCarlo.seeded(1).run(measurement).compare(measurement.propagate());
         assertTrue(agreement.holds(), agreement.toString());
-        assertTrue(agreement.toString().startsWith("linear propagation holds"), agreement.toString());
+        assertTrue(agreement.toString().startsWith("linear propagation is valid"), agreement.toString());
     }
 
     /** The same terms in tests of some seconds: the library itself says that, and by how much, the interval is off. */
     @ParameterizedTest(name = "{0} mm/h, {1} kg: about {2} s")
     @CsvSource({
-        "15279, 3.6, 12, linear propagation does not hold: use the trials (ends differ by ",
-        "36000, 3.6, 5, linear propagation does not hold: use the trials (ends differ by ",
+        "15279, 3.6, 12, linear propagation is not valid: use the trials (ends differ by ",
+        "36000, 3.6, 5, linear propagation is not valid: use the trials (ends differ by ",
         "68000, 3.6, 3, not shown: the trials were not stable (ends differ by "
     })
     void libraryReportsWhereLinearPropagationDoesNotHold(

@@ -183,11 +183,11 @@ class SupplementExamplesTest {
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(delimiter = '|', textBlock = """
             # clause                       | example     | digits | linear
-            JCGM 101, 9.2.2 (derived)      | normal      | 2      | linear propagation holds
-            JCGM 101, 9.2.3 (derived)      | rectangular | 2      | linear propagation holds
-            JCGM 101, 9.2.4 (memory)       | one wide    | 2      | linear propagation does not hold: use the trials
-            JCGM 101, 9.3.3 (memory)       | mass        | 1      | linear propagation does not hold: use the trials
-            JCGM 101, 9.4.2 (memory)       | loss 0      | 1      | linear propagation does not hold: use the trials
+            JCGM 101, 9.2.2 (derived)      | normal      | 2      | linear propagation is valid
+            JCGM 101, 9.2.3 (derived)      | rectangular | 2      | linear propagation is valid
+            JCGM 101, 9.2.4 (memory)       | one wide    | 2      | linear propagation is not valid: use the trials
+            JCGM 101, 9.3.3 (memory)       | mass        | 1      | linear propagation is not valid: use the trials
+            JCGM 101, 9.4.2 (memory)       | loss 0      | 1      | linear propagation is not valid: use the trials
             """)
     void comparisonSaysWhetherLinearPropagationHolds(String clause, String example, int digits, String verdict) {
         MeasurementModel measurement = EXAMPLES.get(example);
