@@ -57,7 +57,9 @@ record BudgetWords(RunAmounts run, @Nullable LeakBias seal, List<Line> lines) {
     String table() {
         StringBuilder table = new StringBuilder();
         lines.forEach(line -> table.append(row(line)));
-        return table.append("not included: ").append(String.join(", ", leftOut())).toString();
+        return table.append("not included: ")
+                .append(String.join(", ", leftOut()))
+                .toString();
     }
 
     private String row(Line line) {

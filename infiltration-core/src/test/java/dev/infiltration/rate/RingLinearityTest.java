@@ -164,7 +164,7 @@ class RingLinearityTest {
     @CsvSource({
         "15279, 3.6, 12, linear propagation is not valid: use the trials (ends differ by ",
         "36000, 3.6, 5, linear propagation is not valid: use the trials (ends differ by ",
-        "68000, 3.6, 3, not shown: the trials were not stable (ends differ by "
+        "68000, 3.6, 3, not confirmed: the trials were not stable (ends differ by "
     })
     void libraryReportsWhereLinearPropagationDoesNotHold(
             double rate, double kilograms, double seconds, String verdict) {

@@ -278,7 +278,7 @@ class UncertaintyBudgetTest {
                 run 1, poured mass reading rectangular ±0.0050 kg 1 0.016 % last digit written (derived)
                 ring R1, diameter 1 diameter reading rectangular ±0.50 mm -2 0.19 % last digit written (derived)
                 run 1, watch watch reading rectangular ±0.050 s -1 0.048 % last digit written (derived)
-                left out: mass error, diameter error, roundness, watch error, reaction, end point, water density, seal""", table);
+                not included: mass error, diameter error, roundness, watch error, reaction, end point, water density, seal""", table);
     }
 
     /** The bare equation at amounts that are off: 18.1 kg, 301 mm, 58 s, water 1 % off. */

@@ -91,7 +91,7 @@ class UncertaintyTest {
         List<Uncertainty> results = List.of(result(1, term("ring R1", 0.5)), result(1, term("ring R1", 0.6)));
         Throwable refusal = assertThrows(IllegalArgumentException.class, () -> Uncertainty.mean(results));
         assertEquals(
-                "results: ring R1 stands for two spreads, normal u = 0.50 and normal u = 0.60", refusal.getMessage());
+                "results: ring R1 has two distributions, normal u = 0.50 and normal u = 0.60", refusal.getMessage());
     }
 
     @Test
