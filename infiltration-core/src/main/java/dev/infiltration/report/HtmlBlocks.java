@@ -2,13 +2,17 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.report;
 
+import dev.infiltration.report.Block.Fact;
 import dev.infiltration.report.Block.Facts;
 import dev.infiltration.report.Block.Paragraph;
 import dev.infiltration.report.Block.Picture;
 import dev.infiltration.report.Block.Points;
 import dev.infiltration.report.Block.Section;
 import dev.infiltration.report.Block.Table;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Blocks in HTML; sections of the page are landmarks, tables carry captions and scopes. */
 final class HtmlBlocks {
@@ -64,11 +68,16 @@ final class HtmlBlocks {
         line("</ul>");
     }
 
+    /** HTML allows each name once in a list; facts of one name share it. */
     private void facts(Facts facts) {
+        Map<String, List<Fact>> byName = facts.facts().stream()
+                .collect(Collectors.groupingBy(Fact::name, LinkedHashMap::new, Collectors.toList()));
         line("<dl>");
-        facts.facts()
-                .forEach(fact -> line("<div><dt>" + HtmlWords.escaped(fact.name()) + "</dt><dd>"
-                        + HtmlWords.of(fact.value()) + "</dd></div>"));
+        byName.forEach((name, same) -> line("<div><dt>" + HtmlWords.escaped(name) + "</dt>"
+                + same.stream()
+                        .map(fact -> "<dd>" + HtmlWords.of(fact.value()) + "</dd>")
+                        .collect(Collectors.joining())
+                + "</div>"));
         line("</dl>");
     }
 

@@ -139,7 +139,16 @@ final class Pages {
         idsAreUniqueAndMet(page);
         headingsSkipNoLevel(page);
         tablesAreNamed(page);
+        namesInAListAreUnique(page);
         return page;
+    }
+
+    /** HTML, "The dl element": no more than one dt for each name. */
+    private static void namesInAListAreUnique(Document page) {
+        for (Element list : page.select("dl")) {
+            List<String> names = list.select("dt").eachText();
+            assertEquals(names.size(), Set.copyOf(names).size(), names.toString());
+        }
     }
 
     private static void harmless(Element element) {

@@ -8,6 +8,7 @@ import dev.infiltration.plan.RainRecord.Fall;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -38,6 +39,9 @@ final class RainTable {
     private static final Reading<Length> DRY = Reading.of("0", FieldUnit.MILLIMETRE);
     private static final List<String> TIMES = List.of("from", "to");
     private static final List<String> DEPTHS = List.of("depth mm", "depth in");
+
+    /** A hundred years of hours are about 40 MB. */
+    private static final int MOST_BYTES = 50_000_000;
 
     private final Path file;
     private final ZoneId zone;
@@ -82,7 +86,7 @@ final class RainTable {
 
     /** {@return the text of a file}: UTF-8, or UTF-16 by its byte-order mark */
     private static String text(Path file) throws IOException {
-        byte[] bytes = Files.readAllBytes(file);
+        byte[] bytes = bytes(file);
         boolean isMarked = bytes.length >= 2 && (bytes[0] & 0xFF) + (bytes[1] & 0xFF) == 0xFF + 0xFE;
         try {
             return (isMarked ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8)
@@ -92,6 +96,16 @@ final class RainTable {
                     .replace("\uFEFF", "");
         } catch (CharacterCodingException notText) {
             throw new IOException(file + ": expected text in UTF-8, or in UTF-16 with a byte-order mark", notText);
+        }
+    }
+
+    private static byte[] bytes(Path file) throws IOException {
+        try (InputStream input = Files.newInputStream(file)) {
+            byte[] bytes = input.readNBytes(MOST_BYTES + 1);
+            if (bytes.length > MOST_BYTES) {
+                throw new IOException(file + ": found more than 50 MB; a rain record has at most 50 MB");
+            }
+            return bytes;
         }
     }
 
