@@ -163,6 +163,7 @@ final class UnreadableRules {
             }
         }
         String[] tokens = lost.split("/", 4);
-        return tokens.length < 3 ? "the book" : tokens[1] + ", entry " + (Integer.parseInt(tokens[2]) + 1);
+        boolean isInEntry = tokens.length > 2 && tokens[2].matches("[0-9]{1,9}");
+        return isInEntry ? tokens[1] + ", entry " + (Integer.parseInt(tokens[2]) + 1) : "the book";
     }
 }
