@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -55,7 +56,14 @@ final class Budgets {
         return test.ring()
                 .flatMap(ring ->
                         instruments.budget(pouring.place().toString(), test.equation(), ring, pouring.pouring()))
-                .map(budget -> withWater(budget, instruments, pouring));
+                .map(budget -> withWater(budget, instruments, pouring))
+                .map(budget -> withEndPoint(budget, test.visit()));
+    }
+
+    /** One crew judges the end of every run of a visit: the error is taken to be the same in all of them. */
+    private static UncertaintyBudget withEndPoint(UncertaintyBudget budget, VisitAt visit) {
+        @Nullable Reading<Time> within = visit.visit().endPointWithin();
+        return within == null ? budget : budget.withEndPoint(visit.place() + ", end point", within);
     }
 
     private Instruments instruments(TestAt test) {

@@ -52,6 +52,8 @@ public record Ratio(double log, @Nullable Interval logInterval) {
     @Override
     public String toString() {
         return TextTable.number(value())
-                + interval().map(limits -> ", " + limits).orElse("");
+                + interval()
+                        .map(limits -> ", " + limits.text(value(), TextTable::number, "values"))
+                        .orElse("");
     }
 }

@@ -119,7 +119,7 @@ public final class ReviewJson {
         outcome(run.outcome());
         rateOrRules(run.outcome());
         run.constant().ifPresent(this::constant);
-        run.uncertainty().ifPresent(this::uncertainty);
+        run.budget().ifPresent(budget -> uncertainty(budget.uncertainty(), budget.label()));
     }
 
     private void constant(RateConstant constant) {
@@ -143,10 +143,12 @@ public final class ReviewJson {
             json.writeStringProperty("from", location.from().word());
         }
         rateOrRules(location.outcome());
-        location.uncertainty().ifPresent(this::uncertainty);
+        location.uncertainty()
+                .ifPresent(uncertainty -> uncertainty(
+                        uncertainty, location.uncertaintyCovers().orElse(UncertaintyBudget.INSTRUMENTS_ONLY)));
     }
 
-    private void uncertainty(Uncertainty uncertainty) {
+    private void uncertainty(Uncertainty uncertainty, String covers) {
         json.writeObjectPropertyStart("uncertainty");
         json.writeNumberProperty("standard", uncertainty.standardUncertainty());
         json.writeNumberProperty("expanded", uncertainty.expanded(COVERAGE));
@@ -156,7 +158,7 @@ public final class ReviewJson {
             json.writeNumberProperty("degreesOfFreedom", uncertainty.degreesOfFreedom());
         }
         json.writeStringProperty("unit", UNIT);
-        json.writeStringProperty("covers", UncertaintyBudget.INSTRUMENTS_ONLY);
+        json.writeStringProperty("covers", covers);
         json.writeEndObject();
     }
 

@@ -44,11 +44,14 @@ final class ReadTerms {
      * or three, half their range to either side, for the t-distribution of so few has no standard deviation
      */
     static Term roundness(String ring, List<Reading<Length>> diameters) {
-        double[] values = millimetres(diameters);
+        return repeats(ring + ", roundness", millimetres(diameters));
+    }
+
+    /** {@return the term of two or more values that differ}, as {@link #roundness} takes diameters */
+    static Term repeats(String name, double[] values) {
         return values.length < FEW
-                ? new Term(ring + ", roundness", 0, Distribution.rectangular(range(values) / 2), LIMITS)
-                : new Term(
-                        ring + ", roundness", 0, Distribution.student(scatter(values), values.length - 1.0), SCATTER);
+                ? new Term(name, 0, Distribution.rectangular(range(values) / 2), LIMITS)
+                : new Term(name, 0, Distribution.student(scatter(values), values.length - 1.0), SCATTER);
     }
 
     static double[] millimetres(List<Reading<Length>> diameters) {

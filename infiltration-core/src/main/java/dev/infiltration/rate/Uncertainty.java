@@ -3,6 +3,7 @@
 package dev.infiltration.rate;
 
 import dev.infiltration.statistics.Interval;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -65,6 +66,27 @@ public final class Uncertainty {
         double[] weights = new double[results.size()];
         Arrays.fill(weights, 1.0 / weights.length);
         return sum(results, weights);
+    }
+
+    /**
+     * {@return the mean of repeated results, with how far they differ as one more term}: of two or three, half their range to
+     * either side, rectangular (JCGM 100:2008, 4.3.7), since so few have no useful standard deviation; of four or more, the
+     * standard deviation of their mean (4.2.3)
+     *
+     * @param name    names the term
+     * @param results the results, at least one; of one nothing is added
+     * @throws IllegalArgumentException as {@link #mean} does
+     */
+    public static Uncertainty meanOfRepeats(String name, List<Uncertainty> results) {
+        Uncertainty mean = mean(results);
+        double[] values = results.stream().mapToDouble(Uncertainty::value).toArray();
+        return values.length < 2 ? mean : mean.with(ReadTerms.repeats(name, values));
+    }
+
+    private Uncertainty with(Term term) {
+        List<Contribution> all = new ArrayList<>(contributions);
+        all.add(new Contribution(term, 1));
+        return new Uncertainty(value, all, correlation, secondOrder);
     }
 
     /**
@@ -213,6 +235,15 @@ public final class Uncertainty {
      */
     public String plusMinus(double level) {
         return Rounding.pair(value, expanded(level));
+    }
+
+    /**
+     * {@return an uncertainty for people, to two significant digits}
+     *
+     * @param uncertainty the uncertainty
+     */
+    public static String rounded(double uncertainty) {
+        return Rounding.digits(uncertainty, 2);
     }
 
     /**

@@ -188,6 +188,24 @@ public final class UncertaintyBudget {
     }
 
     /**
+     * {@return this budget with how far the judgement "no free water left" may be off}: to either side, rectangular; unchanged
+     * where the time is not positive or too large to compute with
+     *
+     * @param name   names the judgement: of one name it is the same error in each run, and does not average out
+     * @param within the time by which it may be off, either way
+     */
+    public UncertaintyBudget withEndPoint(String name, Reading<Time> within) {
+        double seconds = within.in(FieldUnit.SECOND);
+        if (!(seconds > 0) || Double.isInfinite(seconds)) {
+            return this;
+        }
+        Basis basis = new Basis("stated with the visit", "", Basis.Trust.USER);
+        UncertaintyBudget budget =
+                with(RingTerm.END_POINT, new Term(name, 0, Distribution.rectangular(seconds), basis));
+        return budget.uncertainty().isWithinMeasure() ? budget : this;
+    }
+
+    /**
      * {@return this budget with a seal that may leak}: a bias to one side, never part of the ±
      *
      * @param bias what the seal may lose
@@ -237,6 +255,15 @@ public final class UncertaintyBudget {
                         deviations -> run.rate(kinds, deviations),
                         lines.stream().map(Line::term).toList())
                 .withSensitivities(sensitivities);
+    }
+
+    /**
+     * {@return whether a kind of term is in this budget}
+     *
+     * @param kind the kind
+     */
+    public boolean includes(RingTerm kind) {
+        return lines.stream().anyMatch(line -> line.kind() == kind);
     }
 
     /** {@return what nobody stated, in words: kinds of terms, and the seal} */

@@ -4,6 +4,7 @@ package dev.infiltration.report;
 
 import dev.infiltration.report.Block.Table;
 import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.InfiltrationRate;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -32,15 +33,15 @@ final class PlotWords {
             return table(
                     caption(plot, rates.marks().stream()),
                     List.of("Location", "Rate"),
-                    rates.marks().stream().map(mark -> row(mark, rates.unit())).toList());
+                    rates.marks().stream()
+                            .map(mark -> row(mark, rates.unit(), rates.limits()))
+                            .toList());
         }
         if (plot instanceof HistoryPlot history) {
             return table(
                     caption(plot, history.points().stream().map(HistoryPlot.Point::mark)),
                     List.of("Date", "Rate"),
-                    history.points().stream()
-                            .map(point -> row(point, history.unit()))
-                            .toList());
+                    history.points().stream().map(point -> row(point, history)).toList());
         }
         if (plot instanceof MapPlot map) {
             return table(
@@ -52,7 +53,7 @@ final class PlotWords {
         return table(
                 caption(plot, pairs.pairs().stream().flatMap(pair -> Stream.of(pair.before(), pair.after()))),
                 List.of("Location", "Before: " + pairs.before(), "After: " + pairs.after()),
-                pairs.pairs().stream().map(pair -> row(pair, pairs.unit())).toList());
+                pairs.pairs().stream().map(pair -> row(pair, pairs)).toList());
     }
 
     private static Phrase caption(Plot plot, Stream<RateMark> marks) {
@@ -65,13 +66,17 @@ final class PlotWords {
         return new Table(caption, heads.stream().map(Phrase::written).toList(), rows);
     }
 
-    private static List<Phrase> row(RateMark mark, FieldUnit<Speed> unit) {
-        return List.of(Phrase.written(mark.label()), Phrase.of(mark.text(unit)));
+    private static List<Phrase> row(RateMark mark, FieldUnit<Speed> unit, List<RateLimit> limits) {
+        return List.of(Phrase.written(mark.label()), Phrase.of(mark.text(unit, rates(limits))));
     }
 
-    private static List<Phrase> row(HistoryPlot.Point point, FieldUnit<Speed> unit) {
+    private static List<InfiltrationRate> rates(List<RateLimit> limits) {
+        return limits.stream().map(RateLimit::rate).toList();
+    }
+
+    private static List<Phrase> row(HistoryPlot.Point point, HistoryPlot plot) {
         return List.of(
-                Phrase.of(point.date().toString()), Phrase.of(point.mark().text(unit)));
+                Phrase.of(point.date().toString()), Phrase.of(point.mark().text(plot.unit(), rates(plot.limits()))));
     }
 
     private static List<Phrase> row(MapPlot.Spot spot, MapPlot map) {
@@ -79,17 +84,17 @@ final class PlotWords {
                 Phrase.written(spot.mark().label()),
                 Phrase.of(length(spot.x(), map)),
                 Phrase.of(length(spot.y(), map)),
-                Phrase.of(spot.mark().text(map.unit())));
+                Phrase.of(spot.mark().text(map.unit(), List.of())));
     }
 
     private static String length(double value, MapPlot map) {
         return String.format(Locale.ROOT, "%.1f %s", value, map.length().symbol());
     }
 
-    private static List<Phrase> row(PairPlot.Pair pair, FieldUnit<Speed> unit) {
+    private static List<Phrase> row(PairPlot.Pair pair, PairPlot plot) {
         return List.of(
                 Phrase.written(pair.before().label()),
-                Phrase.of(pair.before().text(unit)),
-                Phrase.of(pair.after().text(unit)));
+                Phrase.of(pair.before().text(plot.unit(), rates(plot.limits()))),
+                Phrase.of(pair.after().text(plot.unit(), rates(plot.limits()))));
     }
 }

@@ -122,7 +122,8 @@ final class ProgrammePart {
                 Phrase.written(surface.surface().area()),
                 last.map(row -> Phrase.of(SurfaceStatus.dateOf(row.visit()).toString()))
                         .orElse(Phrase.of("never")),
-                last.map(row -> Phrase.of(RateWords.of(row.visit()).text(row.mean())))
+                last.map(row -> Phrase.of(RateWords.of(row.visit(), review.specification())
+                                .text(row.mean())))
                         .orElse(Phrase.of("none")),
                 decisions(surface),
                 surface.isCleaned()

@@ -44,7 +44,7 @@ final class ProvenanceSection {
         visit.tests().stream()
                 .filter(test -> !test.runs().isEmpty())
                 .forEach(test -> withRuns.add(test.test().location()));
-        this.words = RateWords.of(visit);
+        this.words = RateWords.of(visit, review.specification());
     }
 
     Block.Section section() {

@@ -3,9 +3,9 @@
 package dev.infiltration.report;
 
 import dev.infiltration.rate.RateOutcome;
-import dev.infiltration.rate.Uncertainty;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Speed;
@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param label   what it is the rate of
  * @param outcome the rate or its bound
- * @param half    the rate's expanded uncertainty (95 %) of readings and instruments; null where none is known
+ * @param half    the rate's expanded uncertainty (95 %), the end point included; null where none is known
  */
 public record RateMark(
         String label, RateOutcome outcome, @Nullable InfiltrationRate half) {
@@ -50,18 +50,18 @@ public record RateMark(
         return half != null && half.millimetresPerHour() > 0;
     }
 
-    /** {@return the rate in words, with its ± where one is known} */
-    String text(FieldUnit<Speed> unit) {
+    /** {@return the rate in words beside limits, with its ± where one is known} */
+    String text(FieldUnit<Speed> unit, List<InfiltrationRate> limits) {
         return outcome.match(
-                measured -> text(measured.value(), unit),
-                upper -> "at most " + upper.bound().text(unit),
-                lower -> "at least " + lower.bound().text(unit),
+                measured -> text(measured.value(), unit, limits),
+                upper -> "at most " + upper.bound().text(unit, limits),
+                lower -> "at least " + lower.bound().text(unit, limits),
                 withheld -> "no rate");
     }
 
-    private String text(InfiltrationRate rate, FieldUnit<Speed> unit) {
+    private String text(InfiltrationRate rate, FieldUnit<Speed> unit, List<InfiltrationRate> limits) {
         return half == null || !hasInterval()
-                ? rate.text(unit)
-                : Uncertainty.plusMinus(rate.in(unit), half.in(unit)) + " " + unit.symbol();
+                ? rate.text(unit, limits)
+                : RateWords.rateWithUncertainty(rate, half, unit, limits);
     }
 }

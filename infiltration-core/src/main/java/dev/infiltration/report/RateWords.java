@@ -8,11 +8,14 @@ import dev.infiltration.field.Ring;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.rate.Uncertainty;
 import dev.infiltration.rate.UncertaintyBudget;
+import dev.infiltration.summary.Criterion;
 import dev.infiltration.summary.LocationRate;
+import dev.infiltration.summary.Specification;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.UnitSystem;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -21,24 +24,58 @@ import javax.measure.quantity.Speed;
 /**
  * Rates in the words of people: the unit of the visit's own system first, the other in brackets.
  *
- * @param own   the unit of the visit's system
- * @param other the other system's unit
+ * @param own    the unit of the visit's system
+ * @param other  the other system's unit
+ * @param limits the limits that the visit is compared with: no rate is rounded to the other side of one
  */
-record RateWords(FieldUnit<Speed> own, FieldUnit<Speed> other) {
+record RateWords(FieldUnit<Speed> own, FieldUnit<Speed> other, List<InfiltrationRate> limits) {
 
     /** What a ± beside a location's rate is. */
-    static final String PLUS_MINUS = "± is the expanded uncertainty (95 %): " + UncertaintyBudget.INSTRUMENTS_ONLY;
+    static final String PLUS_MINUS = "± is the expanded uncertainty (95 %) of instruments, end point and"
+            + " the difference of the runs; seal not included";
+
+    /** What a ± in the appendix is. */
+    static final String INSTRUMENTS = "± is the expanded uncertainty (95 %), " + UncertaintyBudget.INSTRUMENTS_ONLY;
 
     private static final double LEVEL = 0.95;
 
-    private static final RateWords SI = new RateWords(FieldUnit.MILLIMETRE_PER_HOUR, FieldUnit.INCH_PER_HOUR);
-    private static final RateWords INCH_POUND = new RateWords(FieldUnit.INCH_PER_HOUR, FieldUnit.MILLIMETRE_PER_HOUR);
+    private static final RateWords SI =
+            new RateWords(FieldUnit.MILLIMETRE_PER_HOUR, FieldUnit.INCH_PER_HOUR, List.of());
+    private static final RateWords INCH_POUND =
+            new RateWords(FieldUnit.INCH_PER_HOUR, FieldUnit.MILLIMETRE_PER_HOUR, List.of());
+
+    /** Copies the limits. */
+    RateWords {
+        limits = List.copyOf(limits);
+    }
 
     /** {@return the words for a visit}: inch-pound where all its rings and waters were written so */
     static RateWords of(VisitAt visit) {
         List<UnitSystem> systems =
                 visit.tests().stream().flatMap(RateWords::systems).distinct().toList();
         return systems.equals(List.of(UnitSystem.INCH_POUND)) ? INCH_POUND : SI;
+    }
+
+    /** {@return the words for a visit, its rates beside the limits that it is compared with} */
+    static RateWords of(VisitAt visit, Specification specification) {
+        RateWords words = of(visit);
+        List<InfiltrationRate> limits = criteria(visit, specification)
+                .flatMap(criterion -> criterion.limitRate().stream())
+                .distinct()
+                .toList();
+        return new RateWords(words.own(), words.other(), limits);
+    }
+
+    /** {@return the criteria that a visit is compared with}: those of its method, and those that the user allows for any */
+    static Stream<Criterion> criteria(VisitAt visit, Specification specification) {
+        return specification.criteria().stream()
+                .filter(criterion -> criterion.how() != null || isNamed(visit, criterion));
+    }
+
+    private static boolean isNamed(VisitAt visit, Criterion criterion) {
+        return visit.method()
+                .filter(method -> method.isNamed(criterion.method()))
+                .isPresent();
     }
 
     private static Stream<UnitSystem> systems(TestAt test) {
@@ -52,18 +89,40 @@ record RateWords(FieldUnit<Speed> own, FieldUnit<Speed> other) {
 
     /** {@return a rate: {@code 100 in/h (2540 mm/h)}} */
     String text(InfiltrationRate rate) {
-        return rate.text(own) + " (" + rate.text(other) + ")";
+        return rate.text(own, limits) + " (" + rate.text(other, limits) + ")";
     }
 
-    /** {@return what a location comes to, a measured rate with its uncertainty: {@code 100.0 ± 1.2 in/h (2540 ± 31 mm/h)}} */
+    /**
+     * {@return the result of a location; where the error of the end point is stated, with the expanded uncertainty}:
+     * {@code 100 ± 4.5 in/h (2540 ± 110 mm/h)}
+     */
     String text(LocationRate location) {
         return location.uncertainty()
-                .filter(uncertainty -> uncertainty.standardUncertainty() > 0)
+                .filter(uncertainty -> location.hasEndPoint() && uncertainty.standardUncertainty() > 0)
                 .map(uncertainty -> text(uncertainty, own) + " (" + text(uncertainty, other) + ")")
                 .orElseGet(() -> text(location.outcome()));
     }
 
-    private static String text(Uncertainty rate, FieldUnit<Speed> unit) {
+    private String text(Uncertainty rate, FieldUnit<Speed> unit) {
+        return rateWithUncertainty(
+                new InfiltrationRate(rate.value()), new InfiltrationRate(rate.expanded(LEVEL)), unit, limits);
+    }
+
+    /** {@return a rate to three digits or as many as its limits require, ± its expanded uncertainty to two} */
+    static String rateWithUncertainty(
+            InfiltrationRate rate, InfiltrationRate expanded, FieldUnit<Speed> unit, List<InfiltrationRate> limits) {
+        String value = rate.text(unit, limits).replace(" " + unit.symbol(), "");
+        return value + " ± " + Uncertainty.rounded(expanded.in(unit)) + " " + unit.symbol();
+    }
+
+    /** {@return the result of a location with the uncertainty of the instruments, for the appendix; empty where none is known} */
+    Optional<String> instrumentsOnly(LocationRate location) {
+        return location.uncertainty()
+                .filter(uncertainty -> !location.hasEndPoint() && uncertainty.standardUncertainty() > 0)
+                .map(uncertainty -> exactly(uncertainty, own) + " (" + exactly(uncertainty, other) + ")");
+    }
+
+    private static String exactly(Uncertainty rate, FieldUnit<Speed> unit) {
         double scale = new InfiltrationRate(1).in(unit);
         return rate.times(scale).plusMinus(LEVEL) + " " + unit.symbol();
     }

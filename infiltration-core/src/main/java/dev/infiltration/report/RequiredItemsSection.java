@@ -18,10 +18,10 @@ final class RequiredItemsSection {
     private final List<ReportItem.Item> missing;
     private final TestFigures figures;
 
-    RequiredItemsSection(VisitAt visit) {
+    RequiredItemsSection(VisitAt visit, RateWords words) {
         this.items = new ReportItems(visit);
         this.missing = visit.missingItems();
-        this.figures = new TestFigures(visit);
+        this.figures = new TestFigures(visit, words);
     }
 
     Section section() {

@@ -182,8 +182,11 @@ public final class SeasonPage {
                 : Phrase.link(visitPages + "/" + report.name() + ".html", subject);
     }
 
-    private static Phrase mean(SurfaceRate row) {
-        return Phrase.of(row.restOn() == 0 ? "none" : RateWords.of(row.visit()).text(row.mean()));
+    private Phrase mean(SurfaceRate row) {
+        return Phrase.of(
+                row.restOn() == 0
+                        ? "none"
+                        : RateWords.of(row.visit(), review.specification()).text(row.mean()));
     }
 
     private static Phrase count(List<Finding> findings, Effect... effects) {

@@ -28,8 +28,8 @@ import java.util.stream.Stream;
  *
  * <p>What could not be read comes first, then per visit the findings, the most serious first, each with what can still be done;
  * the rate of each location; the figures of the surface with the number of locations they rest on; and last the cautions and
- * whom to defer to. A measured location carries its expanded uncertainty to two digits, the rate to match; all other rates are
- * rounded to three significant digits.
+ * whom to defer to. Rates have three significant digits, more where rounding would hide the side of a limit. A measured location has its
+ * expanded uncertainty where the visit states how far its end point may be off.
  */
 public final class SeasonText {
 
@@ -117,7 +117,7 @@ public final class SeasonText {
         line(NEWLINE, title(visit));
         line("  ", visit.method().map(TestMethod::verification).orElse("no rule of a method was judged"));
         findings(findingsByVisit.getOrDefault(review.placeOf(visit), List.of()));
-        RateWords words = RateWords.of(visit);
+        RateWords words = RateWords.of(visit, review.specification());
         List<LocationRate> locations = locationsByVisit.getOrDefault(visit, List.of());
         for (LocationRate location : locations) {
             line("  ", location.location() + ": " + words.text(location) + restsOn(location));
@@ -126,7 +126,7 @@ public final class SeasonText {
         Set<String> rows = locations.stream().map(LocationRate::location).collect(Collectors.toSet());
         notes(visit.tests().stream()
                 .filter(test -> !rows.contains(String.valueOf(test.test().location()))));
-        if (locations.stream().anyMatch(location -> location.outcome().rate().isPresent())) {
+        if (locations.stream().anyMatch(LocationRate::hasEndPoint)) {
             line("  ", RateWords.PLUS_MINUS);
         }
         line("  ", figures(surface, words));

@@ -32,8 +32,8 @@ final class TestFigures {
     private final List<List<Phrase>> rows = new ArrayList<>();
     private final List<Phrase> missing = new ArrayList<>();
 
-    TestFigures(VisitAt visit) {
-        this.words = RateWords.of(visit);
+    TestFigures(VisitAt visit, RateWords words) {
+        this.words = words;
         this.tests = visit.tests().stream().filter(test -> test.test().isMade()).toList();
         Map<@Nullable String, List<TestAt>> grouped = new HashMap<>();
         tests.forEach(test -> grouped.computeIfAbsent(test.test().location(), key -> new ArrayList<>())

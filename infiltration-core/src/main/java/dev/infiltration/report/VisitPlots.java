@@ -36,7 +36,7 @@ final class VisitPlots {
     VisitPlots(Review review, VisitAt visit) {
         this.review = review;
         this.visit = visit;
-        this.words = RateWords.of(visit);
+        this.words = RateWords.of(visit, review.specification());
         this.marks = review.locations(visit).stream().map(VisitPlots::mark).toList();
     }
 
@@ -60,6 +60,7 @@ final class VisitPlots {
                 Printable.of(row.location()),
                 row.outcome(),
                 row.uncertainty()
+                        .filter(known -> row.hasEndPoint())
                         .map(known -> known.expanded(LEVEL))
                         .filter(half -> half > 0 && Double.isFinite(half))
                         .map(InfiltrationRate::new)
@@ -68,17 +69,10 @@ final class VisitPlots {
 
     /** {@return the limits that a visit is held to} */
     static List<RateLimit> limits(Specification specification, VisitAt visit) {
-        return specification.criteria().stream()
-                .filter(criterion -> criterion.how() != null || isNamed(visit, criterion))
+        return RateWords.criteria(visit, specification)
                 .map(VisitPlots::limit)
                 .distinct()
                 .toList();
-    }
-
-    private static boolean isNamed(VisitAt visit, Criterion criterion) {
-        return visit.method()
-                .filter(method -> method.isNamed(criterion.method()))
-                .isPresent();
     }
 
     private static RateLimit limit(Criterion criterion) {

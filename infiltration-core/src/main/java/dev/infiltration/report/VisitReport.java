@@ -13,6 +13,7 @@ import dev.infiltration.report.Block.Section;
 import dev.infiltration.review.Review;
 import dev.infiltration.review.VisitDecision;
 import dev.infiltration.summary.Decision;
+import dev.infiltration.summary.LocationRate;
 import dev.infiltration.summary.SurfaceRate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -20,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -155,7 +157,7 @@ public final class VisitReport {
 
     private List<Block> parts() {
         List<Block> parts = new ArrayList<>();
-        RateWords words = RateWords.of(visit);
+        RateWords words = RateWords.of(visit, review.specification());
         List<LocationPart> locations = locations(words);
         parts.add(new Section("rates", Phrase.of("Rates"), rates(locations, words)));
         if (!decisions.isEmpty()) {
@@ -164,15 +166,34 @@ public final class VisitReport {
                     Phrase.of("Decisions"),
                     decisions.stream().map(DecisionPart::of).toList()));
         }
-        parts.add(new RequiredItemsSection(visit).section());
+        parts.add(new RequiredItemsSection(visit, words).section());
         parts.add(new Section("record", Phrase.of("The visit"), List.of(new VisitFacts(review, visit).facts())));
         parts.addAll(sections(locations));
         parts.add(new Section("findings", Phrase.of("Findings on the visit as a whole"), findings()));
         parts.add(new Section("amendments", Phrase.of("Amendments"), amendments()));
         parts.add(new ProvenanceSection(review, visit).section());
         visit.method().map(ProvenanceSection::limits).ifPresent(parts::add);
+        instrumentsOnly(words).ifPresent(parts::add);
         parts.add(new Section("cautions", Phrase.of("Cautions, and whom to defer to"), List.of(cautions())));
         return parts;
+    }
+
+    /** The appendix: the ± of the instruments, for locations of which nobody stated how far the end point may be off. */
+    private Optional<Section> instrumentsOnly(RateWords words) {
+        List<List<Phrase>> rows = review.locations(visit).stream()
+                .flatMap(row -> words.instrumentsOnly(row).stream()
+                        .map(text -> List.of(Phrase.written(row.location()), Phrase.of(text))))
+                .toList();
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Section(
+                        "instruments-only",
+                        Phrase.of("Appendix: uncertainty of the instruments only"),
+                        List.of(
+                                Block.Paragraph.of(
+                                        ReportText.capital(RateWords.INSTRUMENTS)
+                                                + ". It is not the uncertainty of the result: the end point and the seal add to it."),
+                                Block.Table.of("Instruments only", List.of("Location", "Rate"), rows))));
     }
 
     private static Block cautions() {
@@ -185,7 +206,9 @@ public final class VisitReport {
                 part.name(), part.rate(), part.deviations().isEmpty() ? Phrase.of("none") : Phrase.of(part.pushes()))));
         List<Block> blocks = new ArrayList<>();
         blocks.add(Block.Table.of("Rates of the locations", List.of("Location", "Rate", "Deviations stated"), rows));
-        blocks.add(Block.Paragraph.of(ReportText.capital(RateWords.PLUS_MINUS) + "."));
+        if (review.locations(visit).stream().anyMatch(LocationRate::hasEndPoint)) {
+            blocks.add(Block.Paragraph.of(ReportText.capital(RateWords.PLUS_MINUS) + "."));
+        }
         blocks.add(SurfaceFigures.of(row, words));
         blocks.addAll(new PlotRegistry(plots, "visit-" + name).of(new VisitPlots(review, visit).all()));
         return blocks;

@@ -98,7 +98,7 @@ final class WorkList {
     }
 
     private void spots(VisitAt visit, List<Fact> facts) {
-        RateWords words = RateWords.of(visit);
+        RateWords words = RateWords.of(visit, review.specification());
         List<Phrase> spots = review.locations(visit).stream()
                 .filter(row -> row.outcome().figure().isPresent())
                 .sorted(Comparator.comparing(row -> row.outcome().figure().orElseThrow()))

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.statistics;
 
+import java.util.function.DoubleFunction;
+
 /**
  * Two limits between which a figure lies, with how often such limits are right.
  *
@@ -16,6 +18,9 @@ public record Interval(double low, double high, double level) {
 
     /** The level taken where none is named: 95 %. */
     public static final double LEVEL = 0.95;
+
+    /** An upper limit of more than so many estimates says only that there are too few values. */
+    private static final double WIDEST = 100;
 
     /**
      * Checks that the limits are in order.
@@ -79,6 +84,30 @@ public record Interval(double low, double high, double level) {
     /** {@return the interval of the exponential, for limits found on a log scale} */
     public Interval exp() {
         return new Interval(StrictMath.exp(low), StrictMath.exp(high), level);
+    }
+
+    /** {@return whether the upper limit is so far from the estimate that it bounds nothing: more than a hundred times it} */
+    boolean isOpenAbove(double estimate) {
+        return high > WIDEST * estimate;
+    }
+
+    /**
+     * {@return the limits for people beside their estimate}: the lower limit alone where the upper one is more than a hundred
+     * times the estimate
+     *
+     * @param estimate the estimate
+     * @param number   writes a finite limit
+     * @param values   what there are too few of, such as {@code locations}
+     */
+    public String text(double estimate, DoubleFunction<String> number, String values) {
+        String share = TextTable.number(100 * level) + " %";
+        String lowest = Double.isFinite(low) ? number.apply(low) : TextTable.number(low);
+        if (isOpenAbove(estimate)) {
+            return "at least " + lowest + " (lower limit of the " + share + " interval; too few " + values
+                    + " for an upper limit)";
+        }
+        return lowest + " to " + (Double.isFinite(high) ? number.apply(high) : TextTable.number(high)) + " (" + share
+                + ")";
     }
 
     /** {@return the limits for people, as in {@code 12.3 to 45.6 (95 %)}} */

@@ -125,8 +125,11 @@ public final class LogNormalFit {
     @Override
     public String toString() {
         return TextTable.titled("log-normal population")
-                .with("geometric mean", TextTable.number(geometricMean()) + ", " + interval(Interval.LEVEL))
-                .with("mean", TextTable.number(mean()))
+                .with(
+                        "geometric mean",
+                        TextTable.rate(geometricMean()) + ", "
+                                + interval(Interval.LEVEL).text(geometricMean(), TextTable::rate, "locations"))
+                .with("mean", TextTable.rate(mean()))
                 .with("coefficient of variation", TextTable.number(cv()))
                 .toString();
     }

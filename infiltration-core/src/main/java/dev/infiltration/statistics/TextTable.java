@@ -19,6 +19,8 @@ public record TextTable(String title, List<Row> rows) {
     /** Significant digits for people; {@code double}s themselves are never rounded. */
     private static final MathContext DIGITS = new MathContext(4);
 
+    private static final MathContext RATE_DIGITS = new MathContext(3);
+
     private static final double SHORTEST_PLAIN = 1e-5;
     private static final double LONGEST_PLAIN = 1e12;
 
@@ -63,10 +65,23 @@ public record TextTable(String title, List<Row> rows) {
      * @param value the number
      */
     public static String number(double value) {
+        return number(value, DIGITS);
+    }
+
+    /**
+     * {@return a rate for people without its unit, to three significant digits}
+     *
+     * @param value the rate
+     */
+    public static String rate(double value) {
+        return number(value, RATE_DIGITS);
+    }
+
+    private static String number(double value, MathContext digits) {
         if (!Double.isFinite(value)) {
             return Double.isNaN(value) ? "not known" : value > 0 ? "no upper limit" : "no lower limit";
         }
-        BigDecimal rounded = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
+        BigDecimal rounded = new BigDecimal(value).round(digits).stripTrailingZeros();
         double size = Math.abs(value);
         boolean plain = size == 0 || (size >= SHORTEST_PLAIN && size < LONGEST_PLAIN);
         return plain ? rounded.toPlainString() : rounded.toString();

@@ -12,6 +12,7 @@ import dev.infiltration.units.Reading;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Optional;
 import javax.measure.quantity.Speed;
 import org.jspecify.annotations.Nullable;
 
@@ -228,7 +229,27 @@ public record Criterion(
      * @param unit the unit
      */
     public String text(InfiltrationRate rate, FieldUnit<Speed> unit) {
-        return SummaryWords.apart(rate.in(unit), limit.in(unit)) + " " + unit.symbol();
+        return rate.text(unit, limitRate().stream().toList());
+    }
+
+    /** {@return the limit as a rate; empty where it is negative or too large for one} */
+    public Optional<InfiltrationRate> limitRate() {
+        double value = limitInMillimetresPerHour();
+        return value >= 0 && Double.isFinite(value) ? Optional.of(new InfiltrationRate(value)) : Optional.empty();
+    }
+
+    /**
+     * {@return an interval for people in mm/h, its ends written as {@link #text(InfiltrationRate, FieldUnit)} writes a rate}:
+     * as its lower limit where the upper one is more than a hundred times the estimate
+     *
+     * @param interval the interval, in mm/h
+     * @param estimate the estimate that it belongs to, in mm/h
+     */
+    String text(Interval interval, double estimate) {
+        return interval.text(
+                estimate,
+                value -> text(new InfiltrationRate(Math.max(0, value)), FieldUnit.MILLIMETRE_PER_HOUR),
+                "locations");
     }
 
     private BigDecimal rounded(BigDecimal value) {

@@ -15,6 +15,7 @@ import dev.infiltration.units.InfiltrationRate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -63,7 +64,7 @@ final class Judgement {
         boolean stands = summary.sample().isRepresentative();
         add(reasons, !stands, "the locations do not stand for the surface");
         if (isMeasured) {
-            interval.ifPresent(limits -> addInterval(limits, isMet));
+            interval.ifPresent(limits -> addInterval(limits, estimate(figure.get()), isMet));
             addTooFew(stands && interval.isEmpty(), "too few locations, or a zero rate, for an interval");
         } else {
             addBounds(outcome, isMet, stands);
@@ -73,11 +74,18 @@ final class Judgement {
         return verdict(isMet, outcome);
     }
 
+    /** The estimate that the interval of the figure belongs to, in mm/h. */
+    private double estimate(InfiltrationRate figure) {
+        OptionalDouble ofSurface =
+                criterion.type() == Criterion.Type.MEAN ? summary.surfaceMean() : summary.surfaceGeometricMean();
+        return ofSurface.orElse(figure.millimetresPerHour());
+    }
+
     /** The stated side is shown where all of the interval lies on it. */
-    private void addInterval(Interval interval, boolean isMet) {
+    private void addInterval(Interval interval, double estimate, boolean isMet) {
         boolean low = criterion.passes(new InfiltrationRate(interval.low()));
         boolean high = criterion.passes(new InfiltrationRate(interval.high()));
-        String limits = ": " + interval + ", mm/h";
+        String limits = ": " + criterion.text(interval, estimate);
         addTooFew(low != high, "the interval of the figure holds the limit" + limits);
         add(
                 reasons,
@@ -90,7 +98,7 @@ final class Judgement {
         addTooFew(stands && locations.size() < RateSummary.FEWEST_FOR_SCATTER, "too few locations");
         Optional<LogNormalFit> fit =
                 criterion.type() == Criterion.Type.GEOMETRIC_MEAN ? summary.boundedFit() : Optional.empty();
-        fit.ifPresent(each -> addInterval(each.interval(Interval.LEVEL), isMet));
+        fit.ifPresent(each -> addInterval(each.interval(Interval.LEVEL), each.geometricMean(), isMet));
         add(notes, fit.isEmpty(), "bounds carry no interval: said of the locations tested");
     }
 

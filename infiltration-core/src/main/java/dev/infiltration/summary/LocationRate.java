@@ -8,6 +8,7 @@ import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.JsonName;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.rate.RingTerm;
 import dev.infiltration.rate.Uncertainty;
 import dev.infiltration.rate.UncertaintyBudget;
 import java.util.ArrayList;
@@ -114,16 +115,40 @@ public record LocationRate(
     }
 
     /**
-     * {@return the rate's uncertainty in mm/h}, {@link UncertaintyBudget#INSTRUMENTS_ONLY}: what its runs share does not
-     * average out; empty unless it was measured
+     * {@return the rate's uncertainty in mm/h}: what its runs share does not average out; where the error of the end point is
+     * stated, the difference of the runs is a term too; empty unless the rate was measured
      */
     public Optional<Uncertainty> uncertainty() {
-        List<Uncertainty> each = counted.stream()
-                .flatMap(run -> run.budget().stream())
-                .map(UncertaintyBudget::uncertainty)
-                .toList();
-        return outcome.rate().isEmpty() || each.isEmpty() || each.size() < counted.size()
-                ? Optional.empty()
-                : Optional.of(Uncertainty.mean(each));
+        List<Uncertainty> each =
+                budgets().stream().map(UncertaintyBudget::uncertainty).toList();
+        if (each.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                hasEndPoint()
+                        ? Uncertainty.meanOfRepeats(counted.get(0).place() + ", difference of the runs", each)
+                        : Uncertainty.mean(each));
+    }
+
+    /** {@return what {@link #uncertainty} covers, in words}: {@link UncertaintyBudget#INSTRUMENTS_ONLY}, or more */
+    public Optional<String> uncertaintyCovers() {
+        return budgets().stream()
+                .findFirst()
+                .map(budget -> !hasEndPoint()
+                        ? UncertaintyBudget.INSTRUMENTS_ONLY
+                        : budget.label() + (counted.size() > 1 ? "; difference of the runs included" : ""));
+    }
+
+    /** {@return whether {@link #uncertainty} includes how far the end point may be off}: only then is it shown with the rate */
+    public boolean hasEndPoint() {
+        List<UncertaintyBudget> budgets = budgets();
+        return !budgets.isEmpty() && budgets.stream().allMatch(budget -> budget.includes(RingTerm.END_POINT));
+    }
+
+    /** The budget of each run of a measured rate; empty where one has none. */
+    private List<UncertaintyBudget> budgets() {
+        List<UncertaintyBudget> each =
+                counted.stream().flatMap(run -> run.budget().stream()).toList();
+        return outcome.rate().isEmpty() || each.size() < counted.size() ? List.of() : each;
     }
 }

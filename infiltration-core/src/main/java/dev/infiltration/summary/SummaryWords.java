@@ -7,18 +7,15 @@ import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.statistics.Interval;
 import dev.infiltration.statistics.TextTable;
 import dev.infiltration.units.InfiltrationRate;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** A summary told to people. */
 final class SummaryWords {
-
-    private static final int MOST_DIGITS = 13;
 
     private final RateSummary summary;
     private final int figures;
@@ -102,12 +99,19 @@ final class SummaryWords {
 
     private void addSurface(List<TextTable.Row> rows) {
         summary.geometricMeanInterval(Interval.LEVEL)
-                .ifPresent(limits -> add(rows, "geometric mean of the surface", limits.toString()));
+                .ifPresent(limits ->
+                        add(rows, "geometric mean of the surface", text(limits, summary.surfaceGeometricMean())));
         summary.meanInterval(Interval.LEVEL)
-                .ifPresent(limits -> add(rows, "mean of the surface, log-normal", limits.toString()));
+                .ifPresent(limits -> add(rows, "mean of the surface, log-normal", text(limits, summary.surfaceMean())));
         summary.boundedFit()
-                .map(fit -> fit.interval(Interval.LEVEL))
-                .ifPresent(limits -> add(rows, "geometric mean, with bounds", limits.toString()));
+                .ifPresent(fit -> add(
+                        rows,
+                        "geometric mean, with bounds",
+                        text(fit.interval(Interval.LEVEL), OptionalDouble.of(fit.geometricMean()))));
+    }
+
+    private static String text(Interval limits, OptionalDouble estimate) {
+        return limits.text(estimate.orElse(Double.POSITIVE_INFINITY), TextTable::rate, "locations");
     }
 
     private static void add(List<TextTable.Row> rows, String name, String value) {
@@ -115,22 +119,11 @@ final class SummaryWords {
     }
 
     private static String list(double[] values) {
-        return Arrays.stream(values).mapToObj(TextTable::number).collect(Collectors.joining(", "));
+        return Arrays.stream(values).mapToObj(TextTable::rate).collect(Collectors.joining(", "));
     }
 
     private static String text(RateOutcome outcome) {
-        return text(outcome, rate -> TextTable.number(rate.millimetresPerHour()));
-    }
-
-    /** {@return a number to three digits, or as many as it takes to lie on the same side of a limit} */
-    static String apart(double value, double limit) {
-        for (int digits = 3; digits < MOST_DIGITS; digits++) {
-            BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
-            if (Double.compare(rounded.doubleValue(), limit) == Double.compare(value, limit)) {
-                return rounded.toPlainString();
-            }
-        }
-        return Double.toString(value);
+        return text(outcome, rate -> TextTable.rate(rate.millimetresPerHour()));
     }
 
     /** {@return an outcome, with what it says of a bound before the words of the rate} */

@@ -11,6 +11,8 @@ import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.ReadBook;
 import dev.infiltration.field.Visit;
 import dev.infiltration.review.Review;
+import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.Reading;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -90,6 +92,14 @@ final class Pages {
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
+    }
+
+    /** {@return the demo with the error of the end point stated with every visit} */
+    static FieldBook demoWithEndPoints() {
+        FieldBook demo = demo();
+        return demo.withVisits(demo.visits().stream()
+                .map(visit -> visit.withEndPointWithin(Reading.of("2", FieldUnit.SECOND)))
+                .toList());
     }
 
     /** {@return the demo with one of its visits changed} */

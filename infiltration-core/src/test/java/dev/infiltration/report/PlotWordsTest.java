@@ -15,12 +15,12 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 
-/** Rates with a ± beside drawings, on the invented demo season: an uncertainty to two digits (JCGM 100, 7.2.6, memory). */
+/** Rates with a ± beside drawings, on the invented demo season: with the error of the end point stated; an uncertainty to two digits (JCGM 100, 7.2.6, memory). */
 class PlotWordsTest {
 
-    private static final Review REVIEW = Review.of(Pages.demo());
+    private static final Review REVIEW = Review.of(Pages.demoWithEndPoints());
     private static final String PLUS_MINUS =
-            "± is the expanded uncertainty (95 %): instruments only; seal and end point not included";
+            "± is the expanded uncertainty (95 %) of instruments, end point and the difference of the runs; seal not included";
 
     private static Map<String, String> rates(Element table) {
         Map<String, String> rates = new TreeMap<>();

@@ -212,7 +212,10 @@ class SeasonPageTest {
         assertEquals(
                 List.of("A1", "A2", "A3"),
                 rates.marks().stream().map(RateMark::label).toList());
-        assertTrue(rates.marks().stream().allMatch(mark -> mark.half() != null));
+        assertTrue(rates.marks().stream().allMatch(mark -> mark.half() == null), "no end point is stated");
+        RatePlot stated = (RatePlot)
+                SeasonPage.of(Review.of(Pages.demoWithEndPoints()), DAY).plots().get("season-rates-3");
+        assertTrue(stated.marks().stream().allMatch(mark -> mark.half() != null));
         MapPlot map = (MapPlot) plots.get("season-map-4");
         assertEquals(14.5, map.spots().get(1).x());
     }

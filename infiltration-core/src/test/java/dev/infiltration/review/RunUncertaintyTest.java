@@ -49,6 +49,8 @@ class RunUncertaintyTest {
     private static final Season ALIKE = SI.tests(test -> test.withRuns(
             test.runs().stream().map(run -> run.withElapsed(s("141.7"))).toList()));
 
+    private static final Season END_POINT = SI.visit(visit -> visit.withEndPointWithin(s("2")));
+
     private static double square(double x) {
         return x * x;
     }
@@ -223,19 +225,64 @@ class RunUncertaintyTest {
     }
 
     @Test
-    void textPutsItBesideLocationsAndNotBesideTheSurface() {
+    void textShowsItOnlyWithAStatedEndPoint() {
         List<String> lines =
                 SeasonText.of(SI.review()).lines().map(String::strip).toList();
-        assertTrue(lines.contains("A1: 6392 ± 25 mm/h (251.64 ± 0.97 in/h), 2 runs"), lines.toString());
+        assertTrue(lines.contains("A1: 6390 mm/h (252 in/h), 2 runs"), lines.toString());
+        assertFalse(lines.toString().contains("±"), lines.toString());
+        List<String> stated =
+                SeasonText.of(END_POINT.review()).lines().map(String::strip).toList();
+        // 18.00 kg, 300 mm, runs of 141.7 s and 145.2 s; 2 s either way: u 69.6 mm/h by hand, 136 mm/h at k 1.96
+        // (derived)
+        assertTrue(stated.contains("A1: 6390 ± 140 mm/h (252 ± 5.4 in/h), 2 runs"), stated.toString());
         assertEquals(
                 1,
-                lines.stream()
-                        .filter(
-                                "± is the expanded uncertainty (95 %): instruments only; seal and end point not included"
-                                        ::equals)
+                stated.stream()
+                        .filter(line -> line.equals("± is the expanded uncertainty (95 %) of instruments, end point and"
+                                + " the difference of the runs; seal not included"))
                         .count());
-        assertTrue(lines.stream().anyMatch(line -> line.startsWith("Surface (") && line.contains("mean")));
-        assertFalse(lines.stream().anyMatch(line -> line.startsWith("Surface (") && line.contains("±")));
+        assertTrue(stated.stream().anyMatch(line -> line.startsWith("Surface (") && line.contains("mean")));
+        assertFalse(stated.stream().anyMatch(line -> line.startsWith("Surface (") && line.contains("±")));
+    }
+
+    @Test
+    void statedEndPointAndDifferenceOfTheRunsAreTerms() {
+        // both rectangular, u = a/√3 (JCGM 100:2008, 4.3.7, seen); one crew: the error of the end point does not
+        // average out
+        double end = 2 / Math.sqrt(3);
+        double first = run(SI, 0).value();
+        double second = run(SI, 1).value();
+        double instruments = location(SI, 0).standardUncertainty();
+        double ofEnd = (first * end / 141.7 + second * end / 145.2) / 2;
+        double ofRuns = Math.abs(first - second) / 2 / Math.sqrt(3);
+        Uncertainty stated = location(END_POINT, 0);
+        assertEquals(
+                Math.sqrt(square(instruments) + square(ofEnd) + square(ofRuns)), stated.standardUncertainty(), 1e-9);
+        assertEquals(
+                Math.sqrt(square(run(SI, 0).standardUncertainty()) + square(first * end / 141.7)),
+                run(END_POINT, 0).standardUncertainty(),
+                1e-9);
+    }
+
+    @Test
+    void endPointThatIsNotPositiveOrTooLongIsNotUsed() {
+        for (String within : List.of("0", "-2", "1e300")) {
+            Season season = SI.visit(visit -> visit.withEndPointWithin(s(within)));
+            assertEquals(
+                    location(SI, 0).standardUncertainty(), location(season, 0).standardUncertainty(), within);
+            assertFalse(season.review().locations().get(0).hasEndPoint());
+        }
+    }
+
+    @Test
+    void jsonStatesWhatTheUncertaintyCovers() {
+        JsonNode root = JsonMapper.shared().readTree(ReviewJson.text(END_POINT.review()));
+        assertEquals(
+                "instruments and end point; seal not included",
+                root.at("/runs/0/uncertainty/covers").asString());
+        assertEquals(
+                "instruments and end point; seal not included; difference of the runs included",
+                root.at("/locations/0/uncertainty/covers").asString());
     }
 
     @Test

@@ -36,6 +36,19 @@ class IntervalTest {
     }
 
     @Test
+    void upperLimitBeyondAHundredEstimatesIsNotPrinted() {
+        // a limit of a hundred times the estimate is the project's own convention (derived)
+        Interval wide = new Interval(812.3, 150_001, 0.95);
+        assertEquals(
+                "at least 812 (lower limit of the 95 % interval; too few locations for an upper limit)",
+                wide.text(1500, TextTable::rate, "locations"));
+        assertEquals("812 to 150000 (95 %)", wide.text(1500.01, TextTable::rate, "locations"));
+        assertEquals(
+                "at least 3 (lower limit of the 95 % interval; too few values for an upper limit)",
+                new Interval(3, Double.POSITIVE_INFINITY, 0.95).text(10, TextTable::number, "values"));
+    }
+
+    @Test
     void refusesWhatIsNoInterval() {
         assertThrows(IllegalArgumentException.class, () -> new Interval(2, 1, 0.95));
         assertThrows(IllegalArgumentException.class, () -> new Interval(Double.NaN, 1, 0.95));

@@ -3,6 +3,9 @@
 package dev.infiltration.units;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Collection;
+import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Speed;
@@ -19,6 +22,9 @@ public record InfiltrationRate(double millimetresPerHour) implements Comparable<
 
     /** Significant digits for people: the instruments of the method give 1 to 4 %. */
     private static final int DIGITS = 3;
+
+    /** Digits of a computed rate that mean something; the rest is rounding. */
+    private static final MathContext MEANT = new MathContext(12);
 
     /**
      * Checks the rate; a negative zero becomes zero.
@@ -64,9 +70,35 @@ public record InfiltrationRate(double millimetresPerHour) implements Comparable<
      * @param unit the unit to print
      */
     public String text(FieldUnit<Speed> unit) {
-        BigDecimal exact = FieldUnit.MILLIMETRE_PER_HOUR.exact(
+        return text(unit, List.of());
+    }
+
+    /**
+     * {@return the rate for people beside limits: to three significant digits, or as many as show on which side of each limit
+     * it is} (up to twelve; a difference beyond is rounding of the computation)
+     *
+     * @param unit   the unit to print
+     * @param limits the limits that the rate is compared with
+     */
+    public String text(FieldUnit<Speed> unit, Collection<InfiltrationRate> limits) {
+        BigDecimal exact = exactly(unit);
+        BigDecimal meant = exact.round(MEANT);
+        List<BigDecimal> marks =
+                limits.stream().map(limit -> limit.exactly(unit).round(MEANT)).toList();
+        int digits = DIGITS;
+        while (digits < MEANT.getPrecision() && hidesSide(new BigDecimal(Decimals.text(exact, digits)), meant, marks)) {
+            digits++;
+        }
+        return Decimals.text(exact, digits) + " " + unit.symbol();
+    }
+
+    private static boolean hidesSide(BigDecimal rounded, BigDecimal meant, List<BigDecimal> marks) {
+        return marks.stream().anyMatch(mark -> rounded.compareTo(mark) != meant.compareTo(mark));
+    }
+
+    private BigDecimal exactly(FieldUnit<Speed> unit) {
+        return FieldUnit.MILLIMETRE_PER_HOUR.exact(
                 new BigDecimal(millimetresPerHour), Objects.requireNonNull(unit, "unit"));
-        return Decimals.text(exact, DIGITS) + " " + unit.symbol();
     }
 
     @Override

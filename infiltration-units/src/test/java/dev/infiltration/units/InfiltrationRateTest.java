@@ -132,6 +132,34 @@ class InfiltrationRateTest {
         assertEquals("42400 L/(s·ha)", rate.text(FieldUnit.LITRE_PER_SECOND_HECTARE));
     }
 
+    @ParameterizedTest(name = "{0} beside {1}: {2}")
+    @CsvSource(delimiter = '|', textBlock = """
+        # rate      | limit | text            (rounded by hand, derived)
+        1998        | 2000  | 1998 mm/h
+        1994        | 2000  | 1990 mm/h
+        1999.96     | 2000  | 1999.96 mm/h
+        2000        | 2000  | 2000 mm/h
+        2000.4      | 2000  | 2000.4 mm/h
+        1995.4      | 3000  | 2000 mm/h
+        0.0999      | 0.1   | 0.0999 mm/h
+        """)
+    void textShowsTheSideOfALimit(double millimetresPerHour, double limit, String expected) {
+        assertEquals(
+                expected,
+                new InfiltrationRate(millimetresPerHour)
+                        .text(FieldUnit.MILLIMETRE_PER_HOUR, List.of(new InfiltrationRate(limit))));
+    }
+
+    @Test
+    void textBesideSeveralLimitsShowsTheSideOfEach() {
+        List<InfiltrationRate> limits = List.of(new InfiltrationRate(2000), new InfiltrationRate(1998.5));
+        assertEquals("1999 mm/h", new InfiltrationRate(1998.7).text(FieldUnit.MILLIMETRE_PER_HOUR, limits));
+        assertEquals("1999.7 mm/h", new InfiltrationRate(1999.7).text(FieldUnit.MILLIMETRE_PER_HOUR, limits));
+        // a rate equal to its limit stays equal in the other unit
+        InfiltrationRate limit = InfiltrationRate.of(0.7, FieldUnit.INCH_PER_HOUR);
+        assertEquals("0.700 in/h", limit.text(FieldUnit.INCH_PER_HOUR, List.of(limit)));
+    }
+
     @Test
     void textOfZeroIsZeroInEveryUnit() {
         for (FieldUnit<Speed> unit : FieldUnit.allOf(Speed.class)) {
