@@ -18,6 +18,7 @@ module dev.infiltration.core {
     requires tools.jackson.core;
 
     exports dev.infiltration.field;
+    exports dev.infiltration.rule;
     exports dev.infiltration.method;
     exports dev.infiltration.statistics;
     exports dev.infiltration.rate;

@@ -6,6 +6,7 @@ import dev.infiltration.units.*;
 import dev.infiltration.field.*;
 import dev.infiltration.method.*;
 import dev.infiltration.rate.*;
+import dev.infiltration.rule.*;
 import dev.infiltration.check.*;
 import dev.infiltration.statistics.*;
 import dev.infiltration.summary.*;

@@ -36,6 +36,7 @@ class ArchitectureTest {
     private static final List<String> FLOORS = List.of(
             "units",
             "field",
+            "rule",
             "method",
             "statistics",
             "rate",

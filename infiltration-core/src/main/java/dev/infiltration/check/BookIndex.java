@@ -10,6 +10,7 @@ import dev.infiltration.field.Ring;
 import dev.infiltration.field.Surface;
 import dev.infiltration.field.TestRun;
 import dev.infiltration.field.Visit;
+import dev.infiltration.rule.Effect;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;

@@ -10,6 +10,7 @@ import dev.infiltration.field.Place;
 import dev.infiltration.field.Ring;
 import dev.infiltration.field.Site;
 import dev.infiltration.field.Surface;
+import dev.infiltration.rule.Effect;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;

@@ -4,34 +4,123 @@ package dev.infiltration.check;
 
 import dev.infiltration.field.Place;
 import dev.infiltration.method.Basis;
+import dev.infiltration.rule.Bias;
+import dev.infiltration.rule.Effect;
+import dev.infiltration.rule.RuleId;
+import java.util.List;
+import java.util.Objects;
 
 /**
- * Something that was not followed, not recorded, or is worth knowing.
+ * A requirement that was not met, something that was not recorded, or a note on something that may matter.
  *
- * <p>Callers branch on {@code rule} and {@code effect}; texts may be reworded.
- *
- * @param rule     the stable id of the rule
- * @param effect   how much it weighs
- * @param bias     what it does to the rate
- * @param where    the place, printed as a JSON Pointer
- * @param subject  the ids in words: {@code V1, A1, run 2}
- * @param observed what was found, with units
- * @param allowed  what is allowed, with units; empty where nothing can be named
- * @param message  the finding in a sentence
- * @param remedy   what can still be done, in the field where possible
- * @param basis    the standard and clause, or common practice, and how far the value is trusted
+ * <p>Findings are immutable and are made by a {@link Checker}. Callers branch on {@link #rule} and {@link #effect}; texts may
+ * be reworded.
  */
-public record Finding(
-        String rule,
-        Effect effect,
-        Bias bias,
-        Place where,
-        String subject,
-        String observed,
-        String allowed,
-        String message,
-        String remedy,
-        Basis basis) {
+public final class Finding {
+
+    private final RuleId ruleId;
+    private final Effect effect;
+    private final Bias bias;
+    private final Place where;
+    private final String subject;
+    private final String observed;
+    private final String allowed;
+    private final String message;
+    private final String remedy;
+    private final Basis basis;
+
+    private Finding(
+            RuleId ruleId,
+            Effect effect,
+            Bias bias,
+            Place where,
+            String subject,
+            String observed,
+            String allowed,
+            String message,
+            String remedy,
+            Basis basis) {
+        this.ruleId = ruleId;
+        this.effect = effect;
+        this.bias = bias;
+        this.where = where;
+        this.subject = subject;
+        this.observed = observed;
+        this.allowed = allowed;
+        this.message = message;
+        this.remedy = remedy;
+        this.basis = basis;
+    }
+
+    static Finding of(
+            RuleId rule, Effect effect, Bias bias, Place where, String subject, RuleResult result, Basis basis) {
+        return new Finding(
+                rule,
+                effect,
+                bias,
+                where,
+                subject,
+                result.observed(),
+                result.allowed(),
+                result.message(),
+                result.remedy(),
+                basis);
+    }
+
+    /** {@return the stable id of the rule, for example {@code run.mass}} */
+    public String rule() {
+        return ruleId.id();
+    }
+
+    /** {@return the rule} */
+    public RuleId ruleId() {
+        return ruleId;
+    }
+
+    /** {@return the effect, after the policy was applied} */
+    public Effect effect() {
+        return effect;
+    }
+
+    /** {@return the direction in which this finding may bias the rate} */
+    public Bias bias() {
+        return bias;
+    }
+
+    /** {@return the place in the book or document, printed as a JSON Pointer} */
+    public Place where() {
+        return where;
+    }
+
+    /** {@return the ids in words: {@code V1, A1, run 2}} */
+    public String subject() {
+        return subject;
+    }
+
+    /** {@return what was found, with units} */
+    public String observed() {
+        return observed;
+    }
+
+    /** {@return what is required or recommended, with units; empty if nothing can be named} */
+    public String allowed() {
+        return allowed;
+    }
+
+    /** {@return the finding in a sentence} */
+    public String message() {
+        return message;
+    }
+
+    /** {@return what can still be done, in the field where possible} */
+    public String remedy() {
+        return remedy;
+    }
+
+    /** {@return the standard and clause, or common practice, and the quality of that source} */
+    public Basis basis() {
+        return basis;
+    }
 
     /**
      * {@return this finding with another effect}
@@ -39,7 +128,7 @@ public record Finding(
      * @param effect the effect
      */
     public Finding withEffect(Effect effect) {
-        return new Finding(rule, effect, bias, where, subject, observed, allowed, message, remedy, basis);
+        return new Finding(ruleId, effect, bias, where, subject, observed, allowed, message, remedy, basis);
     }
 
     /**
@@ -48,17 +137,40 @@ public record Finding(
      * @param where the place
      */
     public Finding withWhere(Place where) {
-        return new Finding(rule, effect, bias, where, subject, observed, allowed, message, remedy, basis);
+        return new Finding(ruleId, effect, bias, where, subject, observed, allowed, message, remedy, basis);
     }
 
-    /** {@return this finding with another remedy} */
+    /**
+     * {@return this finding with another observation, also in its message}
+     *
+     * @param observed what was found, with units
+     */
+    public Finding withObserved(String observed) {
+        String other = message.replace(this.observed, observed);
+        return new Finding(ruleId, effect, bias, where, subject, observed, allowed, other, remedy, basis);
+    }
+
     Finding withRemedy(String other) {
-        return new Finding(rule, effect, bias, where, subject, observed, allowed, message, other, basis);
+        return new Finding(ruleId, effect, bias, where, subject, observed, allowed, message, other, basis);
     }
 
-    /** {@return the finding in a line for people} */
+    private List<Object> parts() {
+        return List.of(ruleId, effect, bias, where, subject, observed, allowed, message, remedy, basis);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Finding finding && parts().equals(finding.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(ruleId, where, subject, observed);
+    }
+
+    /** {@return the finding in one line} */
     @Override
     public String toString() {
-        return rule + " " + where + " (" + subject + "): " + message;
+        return ruleId + " " + where + " (" + subject + "): " + message;
     }
 }

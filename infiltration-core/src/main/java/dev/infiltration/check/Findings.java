@@ -5,6 +5,8 @@ package dev.infiltration.check;
 import dev.infiltration.field.Place;
 import dev.infiltration.method.Band;
 import dev.infiltration.method.Basis;
+import dev.infiltration.rule.Bias;
+import dev.infiltration.rule.Effect;
 import dev.infiltration.units.Reading;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -54,7 +56,8 @@ final class Findings {
         String message = entry.wrong()
                 + (observed.isEmpty() ? "" : ": " + observed)
                 + (allowed.isEmpty() ? "" : " (allowed: " + allowed + ")");
-        add(new Finding(entry.id(), effect, bias, where, subject, observed, allowed, message, entry.remedy(), basis));
+        RuleResult result = new RuleResult(observed, allowed, message, entry.remedy());
+        add(Finding.of(entry.ruleId(), effect, bias, where, subject, result, basis));
     }
 
     /** A finding whose remedy names a likely entry error as something to check, where there is one. */

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.check;
 
+import dev.infiltration.rule.Effect;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

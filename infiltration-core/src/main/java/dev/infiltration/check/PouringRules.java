@@ -13,6 +13,8 @@ import dev.infiltration.method.Limit;
 import dev.infiltration.method.MassStep;
 import dev.infiltration.method.Range;
 import dev.infiltration.method.TestMethod;
+import dev.infiltration.rule.Bias;
+import dev.infiltration.rule.Effect;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import java.math.BigDecimal;
@@ -249,9 +251,9 @@ final class PouringRules {
     static void event(PouringAt at, Findings findings) {
         Set<Bias> ways = EnumSet.noneOf(Bias.class);
         List<Event> moving = at.pouring().events().stream()
-                .filter(event -> bias(event.kind()) != Bias.NONE)
+                .filter(event -> Bias.of(event.kind()) != Bias.NONE)
                 .toList();
-        moving.forEach(event -> ways.add(bias(event.kind())));
+        moving.forEach(event -> ways.add(Bias.of(event.kind())));
         if (!moving.isEmpty()) {
             String observed = moving.stream()
                     .map(event -> event.kind() == null ? "" : event.kind().word())
@@ -267,17 +269,5 @@ final class PouringRules {
                     "",
                     RuleBases.COMMON_PRACTICE);
         }
-    }
-
-    private static Bias bias(Event.@Nullable Kind kind) {
-        if (kind == null) {
-            return Bias.NONE;
-        }
-        return switch (kind) {
-            case LEAK, OVERFLOW, SPILL, TIMER_LATE -> Bias.RAISES;
-            case POUR_INTERRUPTED, HEAD_LOST -> Bias.LOWERS;
-            case RING_MOVED -> Bias.EITHER;
-            case SEAL_REPAIRED, RAIN, OTHER -> Bias.NONE;
-        };
     }
 }

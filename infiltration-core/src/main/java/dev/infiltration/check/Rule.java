@@ -3,6 +3,9 @@
 package dev.infiltration.check;
 
 import dev.infiltration.field.Place;
+import dev.infiltration.rule.Bias;
+import dev.infiltration.rule.Effect;
+import dev.infiltration.rule.RuleId;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -33,6 +36,7 @@ public final class Rule {
     private static final Set<String> TAKEN = Set.of("data", "ring", "visit", "test", "prewet", "run", "rate", "report");
 
     private final String id;
+    private final RuleId ruleId;
     private final Effect effect;
     private final Bias bias;
     private final Function<VisitAt, Optional<RuleResult>> onVisit;
@@ -47,6 +51,7 @@ public final class Rule {
             BiFunction<TestAt, UserLimits, Optional<RuleResult>> onTest,
             Function<PouringAt, Optional<RuleResult>> onPouring) {
         this.id = id;
+        this.ruleId = RuleId.ofUser(id, effect, bias);
         this.effect = effect;
         this.bias = bias;
         this.onVisit = onVisit;
@@ -185,17 +190,8 @@ public final class Rule {
         } catch (RuntimeException failure) {
             remark = Optional.of(failed(failure));
         }
-        remark.ifPresent(said -> findings.add(new Finding(
-                id,
-                effect,
-                bias,
-                where,
-                subject,
-                said.observed(),
-                said.allowed(),
-                said.message(),
-                said.remedy(),
-                RuleBases.USER)));
+        remark.ifPresent(
+                result -> findings.add(Finding.of(ruleId, effect, bias, where, subject, result, RuleBases.USER)));
     }
 
     private static RuleResult failed(RuntimeException failure) {

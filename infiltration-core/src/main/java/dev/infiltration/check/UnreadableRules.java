@@ -5,6 +5,8 @@ package dev.infiltration.check;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.UnreadableValue;
 import dev.infiltration.method.Basis;
+import dev.infiltration.rule.Bias;
+import dev.infiltration.rule.Effect;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

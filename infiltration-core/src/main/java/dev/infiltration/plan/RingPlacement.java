@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.plan;
 
-import dev.infiltration.check.Bias;
-import dev.infiltration.check.Effect;
 import dev.infiltration.check.Rule;
 import dev.infiltration.check.RuleResult;
 import dev.infiltration.check.TestAt;
 import dev.infiltration.check.UserLimits;
+import dev.infiltration.rule.Bias;
+import dev.infiltration.rule.Effect;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;

@@ -14,6 +14,7 @@ import dev.infiltration.field.Visit;
 import dev.infiltration.method.Limit;
 import dev.infiltration.method.Methods;
 import dev.infiltration.method.TestMethod;
+import dev.infiltration.rule.RuleId;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
@@ -39,7 +40,7 @@ import org.jspecify.annotations.Nullable;
 record SpacingCheck(
         TestMethod method, ZoneId zone, @Nullable Ring ring) {
 
-    private static final String RULE = "visit.spacing";
+    private static final RuleId RULE = RuleId.VISIT_SPACING;
 
     /** Tests on dates farther back than the method's time between locations and these do not matter. */
     private static final int DAYS = 3;
@@ -61,8 +62,8 @@ record SpacingCheck(
                 .withVisits(and(Stream.of(begun(visit, location, local)), others));
         String place = "/visits/0/tests/" + visit.tests().size();
         return Checker.withDefaults().withMethods(Methods.builtIn().with(method)).check(asked).findings().stream()
-                .anyMatch(finding -> finding.rule().equals(RULE)
-                        && finding.where().toString().equals(place));
+                .anyMatch(finding ->
+                        RULE.is(finding.rule()) && finding.where().toString().equals(place));
     }
 
     private Visit begun(Visit visit, String location, LocalDateTime now) {

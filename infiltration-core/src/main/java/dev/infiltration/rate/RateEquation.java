@@ -7,6 +7,7 @@ import dev.infiltration.field.Pouring;
 import dev.infiltration.field.Ring;
 import dev.infiltration.field.WaterReading;
 import dev.infiltration.rate.RateConstant.Source;
+import dev.infiltration.rule.RuleId;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import dev.infiltration.units.UnitSystem;
@@ -187,10 +188,10 @@ public final class RateEquation {
         Reasons reasons = Reasons.of(pouring);
         List<String> obstacles = new ArrayList<>();
         if (ring != null && !ring.isUsable()) {
-            obstacles.add("ring.unusable");
+            obstacles.add(RuleId.RING_UNUSABLE.id());
         }
         if (pouring.isVoid()) {
-            obstacles.add("run.void");
+            obstacles.add(RuleId.RUN_VOID.id());
         } else if (!isUsable(pouring)) {
             obstacles.add(reasons.unusable());
         }

@@ -2,30 +2,30 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.rate;
 
-import dev.infiltration.field.Event;
 import dev.infiltration.field.Head;
 import dev.infiltration.field.Pouring;
 import dev.infiltration.field.TestRun;
+import dev.infiltration.rule.Bias;
+import dev.infiltration.rule.RuleId;
 import dev.infiltration.units.InfiltrationRate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
-/** Why a run does not give a plain rate: ids of rules, by which way they push. */
+/** Why a run does not give a plain rate: ids of rules, by the direction of their bias. */
 record Reasons(String unusable, Set<String> upper, Set<String> lower, Set<String> none) {
 
     /** A prewetting gives a bound only if it was discontinued; events are evaluated on runs. */
     static Reasons of(Pouring pouring) {
         boolean isRun = pouring instanceof TestRun;
         Reasons reasons = new Reasons(
-                isRun ? "run.unusable" : "prewet.discontinued",
+                isRun ? RuleId.RUN_UNUSABLE.id() : RuleId.PREWET_DISCONTINUED.id(),
                 new LinkedHashSet<>(),
                 new LinkedHashSet<>(),
                 new LinkedHashSet<>());
         if (pouring.isStopped()) {
-            reasons.upper.add(isRun ? "run.discontinued" : "prewet.discontinued");
+            reasons.upper.add(isRun ? RuleId.RUN_DISCONTINUED.id() : RuleId.PREWET_DISCONTINUED.id());
         }
         if (isRun) {
             reasons.addWhatHappened(pouring);
@@ -35,26 +35,24 @@ record Reasons(String unusable, Set<String> upper, Set<String> lower, Set<String
 
     private void addWhatHappened(Pouring run) {
         if (run.head() != null && run.head().state() == Head.State.NEVER_REACHED) {
-            lower.add("run.head");
+            lower.add(RuleId.RUN_HEAD.id());
         }
-        run.events().forEach(event -> add(event.kind()));
+        run.events().forEach(event -> add(Bias.of(event.kind())));
     }
 
-    private void add(Event.@Nullable Kind kind) {
-        if (kind == null) {
-            return;
-        }
-        switch (kind) {
-            case LEAK, OVERFLOW, SPILL, TIMER_LATE -> upper.add("run.event");
-            case POUR_INTERRUPTED, HEAD_LOST -> lower.add("run.event");
-            case RING_MOVED -> none.add("run.event");
-            default -> {}
+    private void add(Bias bias) {
+        String event = RuleId.RUN_EVENT.id();
+        switch (bias) {
+            case RAISES -> upper.add(event);
+            case LOWERS -> lower.add(event);
+            case EITHER -> none.add(event);
+            case NONE -> {}
         }
     }
 
     RateOutcome outcome(double millimetresPerHour) {
         if (!Double.isFinite(millimetresPerHour)) {
-            return new RateOutcome.Withheld(with(List.of("run.implausible")));
+            return new RateOutcome.Withheld(with(List.of(RuleId.RUN_IMPLAUSIBLE.id())));
         }
         List<String> withholding = with(List.of());
         if (!withholding.isEmpty()) {

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.report;
 
-import dev.infiltration.check.Bias;
-import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
+import dev.infiltration.rule.Bias;
+import dev.infiltration.rule.Effect;
 
 /** Findings in a line. */
 final class FindingWords {

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.report;
 
-import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
 import dev.infiltration.check.TestAt;
 import dev.infiltration.field.Location;
@@ -11,6 +10,7 @@ import dev.infiltration.field.Ring;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.report.Block.Fact;
 import dev.infiltration.review.Review;
+import dev.infiltration.rule.Effect;
 import dev.infiltration.summary.LocationRate;
 import dev.infiltration.units.Reading;
 import java.util.ArrayList;

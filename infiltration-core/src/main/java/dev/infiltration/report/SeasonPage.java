@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.report;
 
-import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
 import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
@@ -15,6 +14,7 @@ import dev.infiltration.report.Block.Section;
 import dev.infiltration.report.Block.Table;
 import dev.infiltration.review.Review;
 import dev.infiltration.review.SurfaceHistory;
+import dev.infiltration.rule.Effect;
 import dev.infiltration.summary.SurfaceRate;
 import java.time.LocalDate;
 import java.util.ArrayList;

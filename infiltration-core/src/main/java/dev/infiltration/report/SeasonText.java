@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.report;
 
-import dev.infiltration.check.Bias;
-import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
 import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
@@ -14,6 +12,8 @@ import dev.infiltration.field.Visit;
 import dev.infiltration.method.TestMethod;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.review.Review;
+import dev.infiltration.rule.Bias;
+import dev.infiltration.rule.Effect;
 import dev.infiltration.summary.LocationRate;
 import dev.infiltration.summary.SurfaceRate;
 import java.util.Comparator;

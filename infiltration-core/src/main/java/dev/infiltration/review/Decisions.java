@@ -2,12 +2,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.review;
 
-import dev.infiltration.check.Bias;
 import dev.infiltration.check.Finding;
 import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
 import dev.infiltration.field.Place;
 import dev.infiltration.method.TestMethod;
+import dev.infiltration.rule.Bias;
+import dev.infiltration.rule.RuleId;
 import dev.infiltration.summary.ActionTable;
 import dev.infiltration.summary.Criterion;
 import dev.infiltration.summary.Decision;
@@ -27,7 +28,7 @@ import java.util.stream.Stream;
 /** What a specification says of the visits of a review. */
 final class Decisions {
 
-    private static final String UNREADABLE = "data.unreadable";
+    private static final RuleId UNREADABLE = RuleId.DATA_UNREADABLE;
 
     private final Review review;
     private final Map<VisitAt, List<RunRate>> runs;
@@ -125,7 +126,7 @@ final class Decisions {
 
     /** A value that could not be read may have led to a finding of either bias. */
     private static Stream<Bias> biases(Finding finding) {
-        return finding.rule().equals(UNREADABLE) && finding.bias() == Bias.EITHER
+        return UNREADABLE.is(finding.rule()) && finding.bias() == Bias.EITHER
                 ? Stream.of(Bias.RAISES, Bias.LOWERS)
                 : Stream.of(finding.bias());
     }

@@ -10,6 +10,7 @@ import dev.infiltration.field.Place;
 import dev.infiltration.field.Pouring;
 import dev.infiltration.field.UnreadableValue;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.rule.RuleId;
 import dev.infiltration.summary.LocationRate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -24,8 +25,13 @@ import org.jspecify.annotations.Nullable;
 final class OpenRecords {
 
     /** Rules that withhold a rate because the record is incomplete, not because of what was observed. */
-    private static final Set<String> INCOMPLETE = Set.of(
-            "data.required", "data.reference", "data.duplicate", "data.unreadable", "ring.unusable", "run.unusable");
+    private static final Set<RuleId> INCOMPLETE = Set.of(
+            RuleId.DATA_REQUIRED,
+            RuleId.DATA_REFERENCE,
+            RuleId.DATA_DUPLICATE,
+            RuleId.DATA_UNREADABLE,
+            RuleId.RING_UNUSABLE,
+            RuleId.RUN_UNUSABLE);
 
     private final Review review;
     private final VisitAt visit;
@@ -105,7 +111,8 @@ final class OpenRecords {
             reasons.add(which + "an event has no kind");
         }
         at.outcome().reasons().stream()
-                .filter(rule -> at.outcome() instanceof RateOutcome.Withheld && INCOMPLETE.contains(rule))
+                .filter(rule -> at.outcome() instanceof RateOutcome.Withheld
+                        && RuleId.of(rule).filter(INCOMPLETE::contains).isPresent())
                 .forEach(rule -> reasons.add(which + "no rate (" + rule + ")"));
         return reasons;
     }

@@ -4,7 +4,6 @@ package dev.infiltration.review;
 
 import dev.infiltration.check.CheckedBook;
 import dev.infiltration.check.Checker;
-import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
 import dev.infiltration.check.PouringAt;
 import dev.infiltration.check.TestAt;
@@ -17,6 +16,7 @@ import dev.infiltration.field.Problem;
 import dev.infiltration.field.ReadBook;
 import dev.infiltration.field.UnreadableValue;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.rule.Effect;
 import dev.infiltration.summary.Criterion;
 import dev.infiltration.summary.Decision;
 import dev.infiltration.summary.LocationRate;

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.summary;
 
-import dev.infiltration.check.Bias;
 import dev.infiltration.field.JsonName;
 import dev.infiltration.field.Location.Selection;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.rule.Bias;
 import dev.infiltration.statistics.Interval;
 import dev.infiltration.statistics.TextTable;
 import dev.infiltration.units.FieldUnit;

@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.summary;
 
-import dev.infiltration.check.Bias;
 import dev.infiltration.field.Location.Selection;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.rate.RateOutcome.LowerBound;
 import dev.infiltration.rate.RateOutcome.Measured;
 import dev.infiltration.rate.RateOutcome.UpperBound;
+import dev.infiltration.rule.Bias;
 import dev.infiltration.statistics.Interval;
 import dev.infiltration.statistics.LogNormalFit;
 import dev.infiltration.summary.Decision.LiteralResult;

@@ -8,6 +8,7 @@ import dev.infiltration.rate.RateOutcome.LowerBound;
 import dev.infiltration.rate.RateOutcome.Measured;
 import dev.infiltration.rate.RateOutcome.UpperBound;
 import dev.infiltration.rate.RateOutcome.Withheld;
+import dev.infiltration.rule.RuleId;
 import dev.infiltration.units.InfiltrationRate;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -33,7 +34,7 @@ final class Outcomes {
         }
         double value = figure.applyAsDouble(figures(given));
         if (!Double.isFinite(value)) {
-            return new Withheld(List.of("run.implausible"));
+            return new Withheld(List.of(RuleId.RUN_IMPLAUSIBLE.id()));
         }
         InfiltrationRate rate = new InfiltrationRate(value);
         if (isUpper) {

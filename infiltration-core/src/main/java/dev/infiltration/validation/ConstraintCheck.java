@@ -3,12 +3,12 @@
 package dev.infiltration.validation;
 
 import dev.infiltration.check.Checker;
-import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Place;
 import dev.infiltration.field.Visit;
+import dev.infiltration.rule.Effect;
 import jakarta.validation.ConstraintDeclarationException;
 import jakarta.validation.ConstraintValidatorContext;
 import java.util.List;

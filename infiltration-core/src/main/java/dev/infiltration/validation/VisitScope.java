@@ -9,6 +9,7 @@ import dev.infiltration.field.Pouring;
 import dev.infiltration.field.Visit;
 import dev.infiltration.field.Weather;
 import dev.infiltration.method.ReportItem.Item;
+import dev.infiltration.rule.RuleId;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -31,52 +32,40 @@ record VisitScope(Visit visit) {
                     .map(Item::word)
                     .collect(Collectors.toUnmodifiableSet());
 
-    /** Rules that compare times or depend on the order of runs. */
-    private static final Set<String> CLOCK = Set.of(
-            "data.clock",
-            "prewet.absent",
-            "prewet.standing",
-            "report.missing",
-            "visit.rain",
-            "visit.rain-unshown",
-            "visit.rain-during",
-            "run.start-delay",
-            "run.start-delay-unshown",
-            "run.repeat-delay",
-            "run.repeat-delay-unshown",
-            "run.mass",
-            "run.too-many");
-
     /** {@return the findings that no book of the visit could remove} */
     List<Finding> known(List<Finding> findings) {
-        Set<String> unknown = unknown();
+        Set<RuleId> unknown = unknown();
         return findings.stream()
-                .filter(finding -> !unknown.contains(finding.rule()))
+                .filter(finding -> !unknown.contains(finding.ruleId()))
                 .flatMap(VisitScope::withoutElsewhere)
                 .toList();
     }
 
-    private Set<String> unknown() {
-        Set<String> rules = new HashSet<>(Set.of("data.reference"));
+    private Set<RuleId> unknown() {
+        Set<RuleId> rules = new HashSet<>(Set.of(RuleId.DATA_REFERENCE));
         if (!isGiven(visit.method())) {
-            rules.add("report.missing");
+            rules.add(RuleId.REPORT_MISSING);
         }
         if (isGiven(visit.campaign()) || (!isGiven(visit.method()) && visit.requestedLocations() == null)) {
-            rules.add("visit.location-count");
+            rules.add(RuleId.VISIT_LOCATION_COUNT);
         }
         if (!visit.instruments().isEmpty()) {
-            rules.add("visit.resolution-unshown");
+            rules.add(RuleId.VISIT_RESOLUTION_UNSHOWN);
         }
         addClock(rules);
         return rules;
     }
 
     /** Without the time zone of the site an instant cannot be compared with a local time or a date. */
-    private void addClock(Set<String> rules) {
+    private void addClock(Set<RuleId> rules) {
         List<ClockTime> times = times().toList();
         long instants = times.stream().filter(time -> time.offset() != null).count();
         if (instants > 0) {
-            rules.addAll(instants == times.size() ? Set.of("data.clock") : CLOCK);
+            if (instants == times.size()) {
+                rules.add(RuleId.DATA_CLOCK);
+            } else {
+                RuleId.all().stream().filter(RuleId::needsClock).forEach(rules::add);
+            }
         }
     }
 
@@ -102,26 +91,12 @@ record VisitScope(Visit visit) {
 
     /** The finding unchanged, with fewer report items, or none. */
     private static Stream<Finding> withoutElsewhere(Finding finding) {
-        if (!finding.rule().equals("report.missing")) {
+        if (!finding.ruleId().equals(RuleId.REPORT_MISSING)) {
             return Stream.of(finding);
         }
         String left = Arrays.stream(finding.observed().split(" "))
                 .filter(item -> !ELSEWHERE.contains(item))
                 .collect(Collectors.joining(" "));
-        return left.isEmpty() ? Stream.empty() : Stream.of(observing(finding, left));
-    }
-
-    private static Finding observing(Finding finding, String observed) {
-        return new Finding(
-                finding.rule(),
-                finding.effect(),
-                finding.bias(),
-                finding.where(),
-                finding.subject(),
-                observed,
-                finding.allowed(),
-                finding.message().replace(finding.observed(), observed),
-                finding.remedy(),
-                finding.basis());
+        return left.isEmpty() ? Stream.empty() : Stream.of(finding.withObserved(left));
     }
 }

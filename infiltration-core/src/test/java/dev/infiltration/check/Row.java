@@ -7,6 +7,7 @@ import static dev.infiltration.Amounts.off;
 import dev.infiltration.Season;
 import dev.infiltration.method.Band;
 import dev.infiltration.method.Range;
+import dev.infiltration.rule.Effect;
 import dev.infiltration.units.Reading;
 import java.util.Arrays;
 import java.util.List;

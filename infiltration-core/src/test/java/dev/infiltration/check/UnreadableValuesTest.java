@@ -12,6 +12,7 @@ import dev.infiltration.field.IndexMap;
 import dev.infiltration.field.Problem;
 import dev.infiltration.field.ReadBook;
 import dev.infiltration.field.UnreadableValue;
+import dev.infiltration.rule.Effect;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.Season;
 import dev.infiltration.rate.RateOutcome;
+import dev.infiltration.rule.Effect;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

@@ -3,7 +3,6 @@
 package dev.infiltration.plan;
 
 import dev.infiltration.check.Checker;
-import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
 import dev.infiltration.field.ClockTime;
 import dev.infiltration.field.ClockTime.Precision;
@@ -23,6 +22,7 @@ import dev.infiltration.field.WaterReading;
 import dev.infiltration.field.Weather;
 import dev.infiltration.method.Methods;
 import dev.infiltration.method.TestMethod;
+import dev.infiltration.rule.Effect;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;

@@ -7,9 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.infiltration.check.Bias;
 import dev.infiltration.check.Checker;
-import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
 import dev.infiltration.check.Policy;
 import dev.infiltration.check.UserLimits;
@@ -25,6 +23,8 @@ import dev.infiltration.field.Site;
 import dev.infiltration.field.Surface;
 import dev.infiltration.field.Visit;
 import dev.infiltration.review.Review;
+import dev.infiltration.rule.Bias;
+import dev.infiltration.rule.Effect;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Arrays;

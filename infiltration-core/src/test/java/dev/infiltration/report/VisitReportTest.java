@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.check.Checker;
-import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
 import dev.infiltration.check.TestAt;
 import dev.infiltration.check.VisitAt;
@@ -20,6 +19,7 @@ import dev.infiltration.method.ReportItem;
 import dev.infiltration.rate.RateEquation;
 import dev.infiltration.review.Review;
 import dev.infiltration.review.RunRate;
+import dev.infiltration.rule.Effect;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.jsoup.nodes.Document;

@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.ChangedSeasons;
-import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
 import dev.infiltration.exchange.FieldBookJson;
 import dev.infiltration.field.FieldBook;
+import dev.infiltration.rule.Effect;
 import dev.infiltration.summary.ActionTable;
 import dev.infiltration.summary.Criterion;
 import dev.infiltration.summary.Criterion.Relation;

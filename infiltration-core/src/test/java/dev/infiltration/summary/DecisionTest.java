@@ -6,13 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.infiltration.check.Bias;
 import dev.infiltration.field.Location.Selection;
 import dev.infiltration.rate.RateOutcome;
 import dev.infiltration.rate.RateOutcome.LowerBound;
 import dev.infiltration.rate.RateOutcome.Measured;
 import dev.infiltration.rate.RateOutcome.UpperBound;
 import dev.infiltration.rate.RateOutcome.Withheld;
+import dev.infiltration.rule.Bias;
 import dev.infiltration.statistics.Interval;
 import dev.infiltration.summary.Criterion.Relation;
 import dev.infiltration.summary.Criterion.Type;

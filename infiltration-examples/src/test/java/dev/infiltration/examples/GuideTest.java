@@ -4,11 +4,11 @@ package dev.infiltration.examples;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import dev.infiltration.check.Effect;
 import dev.infiltration.exchange.FieldBookJson;
 import dev.infiltration.field.ReadBook;
 import dev.infiltration.review.Review;
 import dev.infiltration.review.RunRate;
+import dev.infiltration.rule.Effect;
 import dev.infiltration.units.FieldUnit;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -4,11 +4,11 @@ package dev.infiltration.examples;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
 import dev.infiltration.exchange.FieldBookJson;
 import dev.infiltration.field.ReadBook;
 import dev.infiltration.review.Review;
+import dev.infiltration.rule.Effect;
 import dev.infiltration.summary.SurfaceRate;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

@@ -4,7 +4,6 @@ package dev.infiltration.examples.benchmarks;
 
 import dev.infiltration.check.CheckedBook;
 import dev.infiltration.check.Checker;
-import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
 import dev.infiltration.check.TestAt;
 import dev.infiltration.check.TestEditCheck;
@@ -12,6 +11,7 @@ import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.LocationTest;
 import dev.infiltration.field.Visit;
 import dev.infiltration.review.Review;
+import dev.infiltration.rule.Effect;
 import dev.infiltration.validation.FollowsMethod;
 import jakarta.validation.ConstraintViolation;
 import jakarta.validation.Valid;

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.examples.assets;
 
-import dev.infiltration.check.Effect;
 import dev.infiltration.field.FieldBook;
+import dev.infiltration.rule.Effect;
 import dev.infiltration.validation.FollowsMethod;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;

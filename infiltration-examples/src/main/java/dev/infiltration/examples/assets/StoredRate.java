@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.examples.assets;
 
-import dev.infiltration.check.Effect;
 import dev.infiltration.check.Finding;
 import dev.infiltration.review.Review;
+import dev.infiltration.rule.Effect;
 import dev.infiltration.summary.LocationRate;
 import dev.infiltration.units.InfiltrationRate;
 import java.time.LocalDate;

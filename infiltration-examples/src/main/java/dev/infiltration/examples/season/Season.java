@@ -3,7 +3,6 @@
 package dev.infiltration.examples.season;
 
 import dev.infiltration.check.Checker;
-import dev.infiltration.check.Effect;
 import dev.infiltration.exchange.CriterionJson;
 import dev.infiltration.exchange.FieldBookJson;
 import dev.infiltration.exchange.MethodJson;
@@ -13,6 +12,7 @@ import dev.infiltration.field.ReadBook;
 import dev.infiltration.method.Methods;
 import dev.infiltration.report.SeasonText;
 import dev.infiltration.review.Review;
+import dev.infiltration.rule.Effect;
 import dev.infiltration.summary.Specification;
 import java.io.BufferedWriter;
 import java.io.FileDescriptor;
