@@ -29,8 +29,12 @@ record Scale(double ratio, double ratioRest, double shift, double shiftRest) {
 
     static <Q extends Quantity<Q>> Scale of(FieldUnit<Q> from, FieldUnit<Q> target) {
         @Nullable Scale[] row = TABLE[from.index()];
-        Scale known = row[target.index()];
-        return known == null ? row[target.index()] = of(from.factor(), target.factor()) : known;
+        @Nullable Scale known = row[target.index()];
+        if (known == null) {
+            known = of(from.factor(), target.factor());
+            row[target.index()] = known;
+        }
+        return known;
     }
 
     private static Scale of(Factor from, Factor target) {
