@@ -6,12 +6,16 @@ import dev.infiltration.field.Location;
 import dev.infiltration.field.Position;
 import dev.infiltration.plan.VisitPlan.TooNear;
 import dev.infiltration.units.FieldUnit;
+import dev.infiltration.units.Reading;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -57,16 +61,24 @@ record LocationSelection(List<Location> planned, List<Location> spares, List<Too
         private static final double DEGREE = 109_000;
 
         static Spot of(int number, Location location) {
+            Optional<Position> position =
+                    Optional.ofNullable(location.position()).filter(Position::isOnEarth);
             boolean isLocal = location.x() != null && location.y() != null;
-            Position position = location.position();
-            boolean isPlaced = position != null && position.isOnEarth();
             return new Spot(
                     number,
                     location,
-                    isLocal ? location.x().in(FieldUnit.METRE) : Double.NaN,
-                    isLocal ? location.y().in(FieldUnit.METRE) : Double.NaN,
-                    isPlaced ? position.latitude().doubleValue() : Double.NaN,
-                    isPlaced ? position.longitude().doubleValue() : Double.NaN);
+                    isLocal ? metres(location.x()) : Double.NaN,
+                    isLocal ? metres(location.y()) : Double.NaN,
+                    degrees(position.map(Position::latitude)),
+                    degrees(position.map(Position::longitude)));
+        }
+
+        private static double metres(@Nullable Reading<Length> distance) {
+            return distance == null ? Double.NaN : distance.in(FieldUnit.METRE);
+        }
+
+        private static double degrees(Optional<BigDecimal> angle) {
+            return angle.map(BigDecimal::doubleValue).orElse(Double.NaN);
         }
 
         boolean isLocal() {

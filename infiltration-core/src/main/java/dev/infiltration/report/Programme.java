@@ -90,8 +90,9 @@ final class Programme {
         review.surfaces().stream()
                 .map(SurfaceRate::visit)
                 .filter(visit -> visit.visit().date() == null && !visit.isTraining())
-                .filter(visit ->
-                        visit.surface().filter(at -> at.surface() == surface).isPresent())
+                .filter(visit -> visit.surface()
+                        .filter(at -> at.surface().equals(surface))
+                        .isPresent())
                 .forEach(visit -> open.add(visit.subject() + " has no date that could be read"));
         return open;
     }
