@@ -66,55 +66,59 @@ class PlanJsonTest {
         assertEquals("run-on edge", json.at("/locations/0/zone").asString());
         assertEquals(
                 "{\"value\":4.00,\"unit\":\"m\"}", json.at("/locations/0/x").toString());
-        assertEquals(3, json.at("/missing").asInt());
+        assertEquals(3, json.at("/missingCount").asInt());
         assertEquals(20260603, json.at("/seed").asLong());
-        assertEquals(900, json.at("/setUp/value").asInt());
-        assertEquals("2026-06-03T12:00:00Z", json.at("/window/firstStart").asString());
-        assertEquals("2026-06-03T15:00:00Z", json.at("/window/lastStart").asString());
+        assertEquals(900, json.at("/setUpTimePerLocation/value").asInt());
+        assertEquals(
+                "2026-06-03T12:00:00Z", json.at("/startWindow/earliestStart").asString());
+        assertEquals("2026-06-03T15:00:00Z", json.at("/startWindow/latestStart").asString());
         assertEquals(39.6, json.at("/waterPerLocation/value").asDouble(), 1e-12);
-        assertEquals(158.4, json.at("/waterInAll/value").asDouble(), 1e-12);
-        assertEquals("kg", json.at("/waterInAll/unit").asString());
-        assertEquals(2, json.at("/runs").asInt());
+        assertEquals(158.4, json.at("/totalWater/value").asDouble(), 1e-12);
+        assertEquals("kg", json.at("/totalWater/unit").asString());
+        assertEquals(2, json.at("/runsPerLocation").asInt());
     }
 
     @Test
     void figuresOfEachRateAreThoseOfThePlan() {
         JsonNode json = read(FULL);
         assertEquals(
-                "{\"value\":333.333,\"unit\":\"mm/h\"}", json.at("/likely/rate").toString());
-        assertEquals("L/min", json.at("/lowest/pour/unit").asString());
+                "{\"value\":333.333,\"unit\":\"mm/h\"}",
+                json.at("/estimates/likely/rate").toString());
+        assertEquals("L/min", json.at("/estimates/lowest/pourRate/unit").asString());
         assertEquals(
-                254 * Math.PI / 4 * 0.09 / 60, json.at("/lowest/pour/value").asDouble(), 1e-6);
-        assertEquals(3.6, json.at("/lowest/preWetWater/value").asDouble());
-        assertEquals(18, json.at("/highest/runWater/value").asDouble());
+                254 * Math.PI / 4 * 0.09 / 60,
+                json.at("/estimates/lowest/pourRate/value").asDouble(),
+                1e-6);
+        assertEquals(3.6, json.at("/estimates/lowest/preWetWater/value").asDouble());
+        assertEquals(18, json.at("/estimates/highest/runWater/value").asDouble());
         InfiltrationRate lowest = new InfiltrationRate(254);
         assertEquals(
                 seconds(FULL.spot(lowest).preWetTime()),
-                json.at("/lowest/preWet/value").asDouble());
+                json.at("/estimates/lowest/preWetTime/value").asDouble());
         assertEquals(
                 seconds(FULL.spot(lowest).runTime()),
-                json.at("/lowest/run/value").asDouble());
+                json.at("/estimates/lowest/runTime/value").asDouble());
         assertEquals(
                 seconds(FULL.timePerLocation(lowest)),
-                json.at("/lowest/location/value").asDouble());
+                json.at("/estimates/lowest/timePerLocation/value").asDouble());
         assertEquals(
                 seconds(FULL.timeOnSite(lowest).orElseThrow()),
-                json.at("/lowest/site/value").asDouble());
+                json.at("/estimates/lowest/timeOnSite/value").asDouble());
     }
 
     @Test
     void whereNumbersAndTimesComeFromIsTold() {
         JsonNode json = read(FULL);
-        assertEquals(FULL.countBasis(), json.at("/countBasis").asString());
+        assertEquals(FULL.countBasis(), json.at("/locationCountBasis").asString());
         assertEquals("{\"value\":300,\"unit\":\"mm\"}", json.at("/ringDiameter").toString());
-        assertEquals("Z", json.at("/window/zone").asString());
+        assertEquals("Z", json.at("/startWindow/timeZone").asString());
         JsonNode spared = read(SPARED);
-        assertEquals(List.of("A2"), texts(spared.at("/spares")));
+        assertEquals(List.of("A2"), texts(spared.at("/spareLocations")));
         assertEquals(
-                "[{\"planned\":\"A1\",\"spare\":\"A2\",\"clear\":{\"value\":0.780000,\"unit\":\"m\"}}]",
-                spared.at("/tooNear").toString().replaceAll("0\\.78\\d*", "0.780000"));
-        assertEquals("2026-06-02T00:00:00Z", spared.at("/rain/from").asString());
-        assertEquals("2026-06-02T00:00:00Z", spared.at("/rain/to").asString());
+                "[{\"plannedLocation\":\"A1\",\"spareLocation\":\"A2\",\"clearDistance\":{\"value\":0.780000,\"unit\":\"m\"}}]",
+                spared.at("/spacingConflicts").toString().replaceAll("0\\.78\\d*", "0.780000"));
+        assertEquals("2026-06-02T00:00:00Z", spared.at("/rainRecord/start").asString());
+        assertEquals("2026-06-02T00:00:00Z", spared.at("/rainRecord/end").asString());
     }
 
     /** Two spots with middles 1.08 m apart, a ring of 300 mm (invented). */
@@ -158,7 +162,8 @@ class PlanJsonTest {
         } else if (node.isArray()) {
             node.forEach(entry -> collect(path + "[]", entry, keys));
         } else {
-            String prefix = path.isEmpty() ? "" : path.replaceFirst("^(lowest|highest)$", "likely") + ".";
+            String prefix =
+                    path.isEmpty() ? "" : path.replaceFirst("^estimates[.](lowest|highest)$", "estimates.likely") + ".";
             node.propertyStream().forEach(member -> collect(prefix + member.getKey(), member.getValue(), keys));
         }
     }
@@ -178,15 +183,15 @@ class PlanJsonTest {
                 "area",
                 "locationCount",
                 "locations",
-                "missing",
-                "window",
-                "rain",
-                "waterInAll",
+                "missingCount",
+                "startWindow",
+                "rainRecord",
+                "totalWater",
                 "seed",
-                "ringOnJoints")) {
+                "ringPlacement")) {
             assertFalse(json.has(name), name);
         }
-        assertFalse(json.at("/likely").has("site"));
+        assertFalse(json.at("/estimates/likely").has("timeOnSite"));
         assertTrue(json.has("waterPerLocation"));
     }
 
@@ -197,16 +202,19 @@ class PlanJsonTest {
                 Methods.unitPavement(),
                 Surface.of("HQ-A").withJoints(joints),
                 ExpectedRate.of(new InfiltrationRate(254))));
-        JsonNode ring = json.at("/ringOnJoints");
+        JsonNode ring = json.at("/ringPlacement");
         assertEquals(
-                1.566, ring.at("/blindly/mismatch/value").asDouble(), 1e-3, "two joints cross (derived, by segments)");
+                1.566,
+                ring.at("/worst/relativeDifference/value").asDouble(),
+                1e-3,
+                "two joints cross (derived, by segments)");
         assertEquals(
-                ring.at("/blindly/openShare/value").asDouble()
-                                / ring.at("/blindly/patternShare/value").asDouble()
+                ring.at("/worst/ringOpenShare/value").asDouble()
+                                / ring.at("/worst/patternOpenShare/value").asDouble()
                         - 1,
-                ring.at("/blindly/mismatch/value").asDouble(),
+                ring.at("/worst/relativeDifference/value").asDouble(),
                 1e-4);
-        assertTrue(Math.abs(ring.at("/best/mismatch/value").asDouble()) < 0.3, ring::toString);
+        assertTrue(Math.abs(ring.at("/best/relativeDifference/value").asDouble()) < 0.3, ring::toString);
         assertEquals("mm", ring.at("/best/x/unit").asString());
     }
 

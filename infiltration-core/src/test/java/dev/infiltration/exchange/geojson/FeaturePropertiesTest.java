@@ -122,7 +122,8 @@ class FeaturePropertiesTest {
     }
 
     private static String said(JsonNode decision) {
-        return decision.get("passes").asBoolean() + " " + decision.get("sure").asBoolean();
+        return decision.get("passes").asBoolean() + " "
+                + decision.get("decided").asBoolean();
     }
 
     /** Percent-encoding: RFC 3986, section 2.1 (published). */

@@ -106,6 +106,7 @@ class ReviewGeoJsonTest {
         List<LocationRate> rows = new ArrayList<>(review.locations());
         rows.removeIf(row -> !Objects.equals(row.visit().visit().surface(), text(properties, "surface"))
                 || !Objects.equals(row.location(), text(properties, "location")));
+        rows.removeIf(row -> row.visit().isTraining());
         if (rows.stream().anyMatch(row -> row.outcome().figure().isPresent())) {
             rows.removeIf(row -> row.outcome().figure().isEmpty());
         }
