@@ -11,8 +11,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * The catalogue: every built-in rule with its id, what it weighs, what it does to the rate, what holds, what is wrong when
- * it does not, and what can still be done. The order is that of findings at one place.
+ * The built-in rules: each with its identity, its requirement, what is wrong if it is not met, and what can still be done. The
+ * order is that of findings at one place.
  */
 enum BuiltInRule {
     DATA_REQUIRED(
@@ -23,13 +23,13 @@ enum BuiltInRule {
     DATA_REFERENCE(
             RuleId.DATA_REFERENCE,
             "the surface, location, ring and instrument named exist",
-            "names something that the book does not hold",
+            "names a record that is not in the book",
             "correct the id, or add the record it means"),
     DATA_DUPLICATE(
             RuleId.DATA_DUPLICATE,
             "ids are unique",
-            "an earlier record has the same id, which is the one meant; this one is not judged",
-            "give this record an id of its own"),
+            "duplicate id: references use the first record with this id, and this record is not checked",
+            "give this record a different id"),
     DATA_CLOCK(
             RuleId.DATA_CLOCK,
             "times agree with each other, with the visit's date and with the day the surface was placed",
@@ -44,7 +44,7 @@ enum BuiltInRule {
             RuleId.DATA_FUTURE,
             "no visit is dated after today",
             "dated after today",
-            "correct the date, or leave the visit out until it is made"),
+            "correct the date, or remove the visit until it is made"),
     RING_UNUSABLE(
             RuleId.RING_UNUSABLE,
             "the inside diameter is there and positive",
@@ -52,43 +52,43 @@ enum BuiltInRule {
             "measure the ring and write the diameter down"),
     RING_INSIDE_DIAMETER(
             RuleId.RING_INSIDE_DIAMETER,
-            "the inside diameter lies in the method's band",
+            "the inside diameter is within the method's band",
             "inside diameter outside the method's band",
-            "use a ring that the method allows; the rate counts with the diameter measured"),
+            "use a ring that the method allows; the rate is computed with the measured diameter"),
     RING_HEIGHT(
             RuleId.RING_HEIGHT,
-            "the ring is as high as the method asks",
-            "ring lower than the method asks",
+            "the ring is at least as high as the method requires",
+            "ring lower than the method requires",
             "use a higher ring"),
     RING_OUT_OF_ROUND(
             RuleId.RING_OUT_OF_ROUND,
-            "the diameters read lie within the user's limit of each other",
-            "the diameters read differ by more than the user's limit",
+            "the diameters differ by no more than the user's limit",
+            "the diameters differ by more than the user's limit",
             "read more diameters, or use a round ring"),
     RING_RESOLUTION(
             RuleId.RING_RESOLUTION,
-            "the diameter was read as finely as the method asks",
-            "diameter read more coarsely than the method asks",
+            "the diameter was read to the resolution that the method requires",
+            "diameter read more coarsely than the method requires",
             "read the diameter again with a finer tape"),
     RING_RESOLUTION_UNSHOWN(
             RuleId.RING_RESOLUTION_UNSHOWN,
-            "the digits written show that the diameter was read as finely as the method asks",
-            "the digits written do not show how finely the diameter was read",
+            "the digits written show that the diameter was read to the resolution that the method requires",
+            "the written digits do not show the resolution of the diameter",
             "state the resolution, or name the tape"),
     VISIT_METHOD_UNRECORDED(
             RuleId.VISIT_METHOD_UNRECORDED,
             "the visit names its method",
             "no method named",
-            "name the method; until then it is chosen by the kind of surface"),
+            "name the method; until then it is chosen by the type of the surface"),
     VISIT_METHOD_UNKNOWN(
             RuleId.VISIT_METHOD_UNKNOWN,
             "the method named is known",
-            "the method named is not known: rates are computed, no rule of a method is judged",
+            "unknown method: rates are computed, but no rule of a method is checked",
             "name a known method, or hand in the method's data"),
     VISIT_SURFACE_TYPE(
             RuleId.VISIT_SURFACE_TYPE,
-            "the method covers this kind of surface",
-            "the method does not cover this kind of surface",
+            "the method covers this type of surface",
+            "the method does not cover this type of surface",
             "name the method that was followed"),
     VISIT_UNSWEPT(
             RuleId.VISIT_UNSWEPT,
@@ -113,7 +113,7 @@ enum BuiltInRule {
     VISIT_RAIN(
             RuleId.VISIT_RAIN,
             "the last rain ended long enough before each test",
-            "the last rain ended too short a time before a test",
+            "less than the required dry time before the test",
             "test again after the dry time that the method requires"),
     VISIT_RAIN_UNSHOWN(
             RuleId.VISIT_RAIN_UNSHOWN,
@@ -132,8 +132,8 @@ enum BuiltInRule {
             "find the end of the last rain in a gauge's record"),
     VISIT_HOT_SURFACE(
             RuleId.VISIT_HOT_SURFACE,
-            "the surface is cool enough for the sealing compound to stick",
-            "surface hotter than sealing compound may stick on",
+            "the surface is cool enough for the sealing compound to adhere",
+            "surface too hot: the sealing compound may not adhere",
             "check for leaks; shade the location or test at a cooler hour; protect hands and knees from burns"),
     VISIT_FREEZING(
             RuleId.VISIT_FREEZING,
@@ -142,18 +142,18 @@ enum BuiltInRule {
             "wait for a thaw and test again; do not spread grit or sand, it clogs the pavement; keep people off ice"),
     VISIT_LOCATION_COUNT(
             RuleId.VISIT_LOCATION_COUNT,
-            "as many locations were tested as the purchaser asked for, else as the method asks for the area",
-            "fewer locations tested than asked for",
+            "as many locations were tested as the purchaser requested, else as the method requires for the area",
+            "fewer locations tested than required",
             "test more locations on this surface in the same campaign"),
     VISIT_AREA_UNRECORDED(
             RuleId.VISIT_AREA_UNRECORDED,
-            "the area is recorded where the number of locations rests on it",
-            "area not recorded: the number of locations cannot be judged",
+            "the area is recorded if the number of locations depends on it",
+            "area not recorded: the number of locations cannot be checked",
             "measure the surface and write the area down"),
     VISIT_SPACING(
             RuleId.VISIT_SPACING,
-            "locations tested close in time lie far enough apart",
-            "another location tested close in time lies too near",
+            "locations tested close in time are far enough apart",
+            "another location that was tested close in time is too near",
             "choose a location farther away, or wait"),
     VISIT_SPACING_UNKNOWN(
             RuleId.VISIT_SPACING_UNKNOWN,
@@ -167,13 +167,13 @@ enum BuiltInRule {
             "use one system throughout a visit"),
     VISIT_RESOLUTION(
             RuleId.VISIT_RESOLUTION,
-            "water and elapsed time were read as finely as the method asks",
-            "read more coarsely than the method asks",
+            "water and elapsed time were read to the resolution that the method requires",
+            "read more coarsely than the method requires",
             "use an instrument that the method allows"),
     VISIT_RESOLUTION_UNSHOWN(
             RuleId.VISIT_RESOLUTION_UNSHOWN,
-            "the digits written show that water and elapsed time were read as finely as the method asks",
-            "the digits written do not show how finely it was read",
+            "the written digits show that water and elapsed time were read to the required resolution",
+            "the written digits do not show the resolution",
             "state the resolution, or name the instruments"),
     INSTRUMENT_CHECK_OVERDUE(
             RuleId.INSTRUMENT_CHECK_OVERDUE,
@@ -193,18 +193,18 @@ enum BuiltInRule {
     PREWET_ABSENT(
             RuleId.PREWET_ABSENT,
             "the first run of a series follows a prewetting",
-            "the first run was made without a prewetting that counts",
-            "let the spot drain, prewet and test again"),
+            "the first run was made without a valid prewetting",
+            "let the location drain, prewet and test again"),
     PREWET_MASS(
             RuleId.PREWET_MASS,
-            "the prewetting's water lies in the method's band",
+            "the prewetting's water is within the method's band",
             "prewetting with a mass outside the method's band",
-            "let the spot drain, then prewet again with the right mass"),
+            "let the location drain, then prewet again with the right mass"),
     PREWET_HEAD(
             RuleId.PREWET_HEAD,
             "the head of the prewetting stays between the marks",
-            "the head of the prewetting left the marks",
-            "let the spot drain, then prewet again at the right head"),
+            "the head was outside the marked band during the prewetting",
+            "let the location drain, then prewet again at the right head"),
     PREWET_DISCONTINUED(
             RuleId.PREWET_DISCONTINUED,
             "the prewetting drained",
@@ -217,7 +217,7 @@ enum BuiltInRule {
             "look up how it ended and write it down, or test again"),
     PREWET_STANDING(
             RuleId.PREWET_STANDING,
-            "no run starts on the water of a prewetting that did not drain",
+            "no run starts on water left by a prewetting that did not drain",
             "the run started on water that the prewetting had left",
             "wait until the prewetting has drained"),
     RUN_UNUSABLE(
@@ -227,13 +227,13 @@ enum BuiltInRule {
             "repeat the test"),
     RUN_MASS(
             RuleId.RUN_MASS,
-            "the run's water lies in the band for the time that the prewetting took",
+            "the run's water is within the band for the elapsed time of the prewetting",
             "run with a mass outside the method's band for this prewetting",
             "repeat the test with the right mass"),
     RUN_WATER_BY_VOLUME(
             RuleId.RUN_WATER_BY_VOLUME,
             "the run's water was weighed",
-            "water measured by volume: it counts at 1000 kg/m³",
+            "water measured by volume: mass computed with 1000 kg/m³",
             "weigh the water"),
     RUN_POURS_DISAGREE(
             RuleId.RUN_POURS_DISAGREE,
@@ -264,11 +264,11 @@ enum BuiltInRule {
             RuleId.RUN_TOO_MANY,
             "no more runs are made at a location and day than the method allows",
             "more runs at this location and day than the method allows",
-            "leave it out; the method's rate rests on the runs before it"),
+            "exclude this run; the rate of the method is based on the runs before it"),
     RUN_HEAD(
             RuleId.RUN_HEAD,
             "the head of the run stays between the marks",
-            "the head of the run left the marks",
+            "the head was outside the marked band during the run",
             "repeat the test at the right head"),
     RUN_DISCONTINUED(
             RuleId.RUN_DISCONTINUED,
@@ -283,14 +283,14 @@ enum BuiltInRule {
             "write down how it ended"),
     RUN_EVENT(
             RuleId.RUN_EVENT,
-            "nothing happened that moves the rate",
-            "something happened that moves the rate",
-            "mend the cause and repeat the test"),
+            "no event during the run may bias the rate",
+            "an event during the run may bias the rate",
+            "correct the cause and repeat the test"),
     RUN_SLOPE_UNCOVERED(
             RuleId.RUN_SLOPE_UNCOVERED,
             "at the location's slope the ring floor is wet throughout",
             "on this slope part of the ring floor stays dry",
-            "state it in the report; the head counts at the lowest point"),
+            "state it in the report; measure the head at the lowest point"),
     RUN_PAIR_SPREAD(
             RuleId.RUN_PAIR_SPREAD,
             "a repeat agrees with the run before it within the user's ratio",
@@ -303,24 +303,24 @@ enum BuiltInRule {
             "look for minutes typed as seconds and pounds typed as kilograms"),
     RUN_IMPLAUSIBLE(
             RuleId.RUN_IMPLAUSIBLE,
-            "the rate lies within what was ever published",
-            "the rate is beyond what was ever published",
+            "the rate is within the range of published rates",
+            "the rate is outside the range of published rates",
             "look for a wrong unit, and for minutes typed as seconds"),
     RATE_WATER_TEMPERATURE_UNRECORDED(
             RuleId.RATE_WATER_TEMPERATURE_UNRECORDED,
-            "the water's temperature is recorded, where the user rates by its density",
-            "water temperature not recorded: rated by the published constant",
+            "the water's temperature is recorded, if the user computes rates with its density",
+            "water temperature not recorded: rate computed with the published constant",
             "write the water's temperature down"),
     RATE_WATER_TEMPERATURE_RANGE(
             RuleId.RATE_WATER_TEMPERATURE_RANGE,
-            "the water's temperature lies within 0 and 60 °C, where the user rates by its density",
-            "no density for this water temperature: rated by the published constant",
+            "the water's temperature is within 0 and 60 °C, if the user computes rates with its density",
+            "no density for this water temperature: rate computed with the published constant",
             "look for a wrong unit, and amend it"),
     REPORT_MISSING(
             RuleId.REPORT_MISSING,
             "every report item of the method is recorded",
             "report items of the method are not recorded",
-            "write them down while somebody remembers");
+            "write them down while they are remembered");
 
     private static final Map<String, BuiltInRule> BY_ID =
             Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(BuiltInRule::id, Function.identity()));

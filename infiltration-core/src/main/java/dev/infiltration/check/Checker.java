@@ -147,7 +147,8 @@ public final class Checker {
         SpacingRules.judge(index, findings);
         index.spots().values().forEach(tests -> ClockRules.order(tests, findings));
         index.visits().stream().filter(visit -> !visit.isLaterDouble()).forEach(visit -> judge(visit, findings));
-        List<Finding> sorted = findings.sorted();
+        FindingKeys keys = FindingKeys.inBook(index);
+        List<Finding> sorted = findings.sorted().stream().map(keys::keyed).toList();
         index.withhold(sorted);
         return new CheckedBook(this, index, inDocument(index, sorted));
     }
@@ -162,7 +163,10 @@ public final class Checker {
         UnreadableRules.judge(index, all);
         findings.forEach(
                 finding -> all.addAsIs(finding.withWhere(finding.where().in(unreadable.gaps()))));
-        return all.sorted();
+        FindingKeys keys = FindingKeys.inDocument(index);
+        return all.sorted().stream()
+                .map(finding -> finding.key().isEmpty() ? keys.keyed(finding) : finding)
+                .toList();
     }
 
     /** {@return the methods that visits may name} */
@@ -191,8 +195,10 @@ public final class Checker {
         ClockRules.order(neighbours.spots().getOrDefault(BookIndex.spot(test), List.of()), findings);
         SpacingRules.judge(neighbours, findings);
         judge(test, findings);
+        FindingKeys keys = FindingKeys.inBook(neighbours);
         return findings.sorted().stream()
                 .filter(finding -> finding.where().isWithin(test.place()))
+                .map(keys::keyed)
                 .toList();
     }
 

@@ -28,6 +28,8 @@ public final class Finding {
     private final String message;
     private final String remedy;
     private final Basis basis;
+    private final String part;
+    private final String key;
 
     private Finding(
             RuleId ruleId,
@@ -39,7 +41,9 @@ public final class Finding {
             String allowed,
             String message,
             String remedy,
-            Basis basis) {
+            Basis basis,
+            String part,
+            String key) {
         this.ruleId = ruleId;
         this.effect = effect;
         this.bias = bias;
@@ -50,6 +54,8 @@ public final class Finding {
         this.message = message;
         this.remedy = remedy;
         this.basis = basis;
+        this.part = part;
+        this.key = key;
     }
 
     static Finding of(
@@ -64,7 +70,9 @@ public final class Finding {
                 result.allowed(),
                 result.message(),
                 result.remedy(),
-                basis);
+                basis,
+                "",
+                "");
     }
 
     /** {@return the stable id of the rule, for example {@code run.mass}} */
@@ -123,12 +131,23 @@ public final class Finding {
     }
 
     /**
+     * {@return the identity of this finding}, unique in a checked book
+     *
+     * <p>It is made of the rule and the ids of the records at its place. It stays the same if visits, tests or runs before it
+     * are added or removed, and if texts are reworded. A run is named by its start, or by its number if the start is not
+     * recorded; a record without an id, and a duplicate, by an ordinal. Compare keys as a whole: the form may change.
+     */
+    public String key() {
+        return key;
+    }
+
+    /**
      * {@return this finding with another effect}
      *
      * @param effect the effect
      */
     public Finding withEffect(Effect effect) {
-        return new Finding(ruleId, effect, bias, where, subject, observed, allowed, message, remedy, basis);
+        return new Finding(ruleId, effect, bias, where, subject, observed, allowed, message, remedy, basis, part, key);
     }
 
     /**
@@ -137,7 +156,7 @@ public final class Finding {
      * @param where the place
      */
     public Finding withWhere(Place where) {
-        return new Finding(ruleId, effect, bias, where, subject, observed, allowed, message, remedy, basis);
+        return new Finding(ruleId, effect, bias, where, subject, observed, allowed, message, remedy, basis, part, key);
     }
 
     /**
@@ -147,15 +166,30 @@ public final class Finding {
      */
     public Finding withObserved(String observed) {
         String other = message.replace(this.observed, observed);
-        return new Finding(ruleId, effect, bias, where, subject, observed, allowed, other, remedy, basis);
+        return new Finding(ruleId, effect, bias, where, subject, observed, allowed, other, remedy, basis, part, key);
     }
 
     Finding withRemedy(String other) {
-        return new Finding(ruleId, effect, bias, where, subject, observed, allowed, message, other, basis);
+        return new Finding(ruleId, effect, bias, where, subject, observed, allowed, message, other, basis, part, key);
+    }
+
+    /** {@return this finding about one of several records at its place} */
+    Finding withPart(String id) {
+        return new Finding(ruleId, effect, bias, where, subject, observed, allowed, message, remedy, basis, id, key);
+    }
+
+    Finding withKey(String other) {
+        return new Finding(
+                ruleId, effect, bias, where, subject, observed, allowed, message, remedy, basis, part, other);
+    }
+
+    /** {@return the id of the record it is about, if several findings of the rule may be at one place; else empty} */
+    String part() {
+        return part;
     }
 
     private List<Object> parts() {
-        return List.of(ruleId, effect, bias, where, subject, observed, allowed, message, remedy, basis);
+        return List.of(ruleId, effect, bias, where, subject, observed, allowed, message, remedy, basis, part, key);
     }
 
     @Override

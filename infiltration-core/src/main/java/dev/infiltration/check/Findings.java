@@ -30,12 +30,12 @@ final class Findings {
         this.policy = policy;
     }
 
-    /** A finding whose texts are the catalogue's. */
+    /** Adds a finding with the texts of its rule. */
     void add(BuiltInRule entry, Place where, String subject, String observed, String allowed, Basis basis) {
         add(entry, entry.effect(), entry.bias(), where, subject, observed, allowed, basis);
     }
 
-    /** A finding that rests on the trade alone. */
+    /** Adds a finding whose basis is common practice. */
     void add(BuiltInRule entry, Place where, String subject, String observed) {
         add(entry, where, subject, observed, "", Basis.commonPractice());
     }
@@ -53,11 +53,33 @@ final class Findings {
             String observed,
             String allowed,
             Basis basis) {
+        add(made(entry, effect, bias, where, subject, observed, allowed, basis));
+    }
+
+    /** Adds a finding about one of several records that its place names. */
+    void addPart(BuiltInRule entry, Place where, String subject, String part, String observed, String allowed) {
+        add(made(entry, entry.effect(), entry.bias(), where, subject, observed, allowed, RuleBases.COMMON_PRACTICE)
+                .withPart(part));
+    }
+
+    private static Finding made(
+            BuiltInRule entry,
+            Effect effect,
+            Bias bias,
+            Place where,
+            String subject,
+            String observed,
+            String allowed,
+            Basis basis) {
         String message = entry.wrong()
                 + (observed.isEmpty() ? "" : ": " + observed)
-                + (allowed.isEmpty() ? "" : " (allowed: " + allowed + ")");
+                + (allowed.isEmpty() ? "" : required(effect) + allowed + ")");
         RuleResult result = new RuleResult(observed, allowed, message, entry.remedy());
-        add(Finding.of(entry.ruleId(), effect, bias, where, subject, result, basis));
+        return Finding.of(entry.ruleId(), effect, bias, where, subject, result, basis);
+    }
+
+    private static String required(Effect effect) {
+        return effect == Effect.CAUTION ? " (recommended: " : " (required: ";
     }
 
     /** A finding whose remedy names a likely entry error as something to check, where there is one. */
@@ -96,10 +118,10 @@ final class Findings {
     }
 
     /**
-     * {@return what was found, one for a rule and place, sorted by place and then as the catalogue lists the rules}
+     * {@return the findings, one for each rule and place, sorted by place and then in the order of the rules}
      *
-     * <p>Of a doubled record only the doubling is told, and of a ring whether it is usable. A limit that was not shown to be
-     * kept is not told where it was broken.
+     * <p>For a duplicate record only {@code data.duplicate} is reported, and for a ring also {@code ring.unusable}. A limit that
+     * was exceeded is not reported as not shown to be kept.
      */
     List<Finding> sorted() {
         Set<Place> doubled = new HashSet<>();
@@ -123,15 +145,14 @@ final class Findings {
                 .toList();
     }
 
-    private record Key(String rule, Place where, String instrument) {}
+    private record Key(String rule, Place where, String part) {}
 
     /** One for a rule and place; a visit has one for each instrument whose check was overdue. */
     private static Key key(String rule, Finding finding) {
-        boolean isEach = rule.equals(BuiltInRule.INSTRUMENT_CHECK_OVERDUE.id());
-        return new Key(rule, finding.where(), isEach ? finding.subject() : "");
+        return new Key(rule, finding.where(), finding.part());
     }
 
-    /** The same limit broken at the same place; of a rule that has no such counterpart, a rule that there is not. */
+    /** The key of the exceeded limit at the same place; for a rule without such a counterpart, a key that matches nothing. */
     private static Key broken(Finding finding) {
         boolean isUnshown = finding.rule().endsWith(UNSHOWN);
         String rule = isUnshown ? finding.rule().substring(0, finding.rule().length() - UNSHOWN.length()) : "";

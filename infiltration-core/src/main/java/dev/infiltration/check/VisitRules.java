@@ -40,7 +40,7 @@ final class VisitRules {
         String named = SubjectText.given(at.visit().method());
         TestMethod method = at.methodOrNull();
         if (named == null && method != null) {
-            String observed = "judged by " + method.id();
+            String observed = "checked by " + method.id();
             findings.add(BuiltInRule.VISIT_METHOD_UNRECORDED, at.place(), at.subject(), observed);
         } else if (method == null) {
             String known = String.join(
@@ -126,13 +126,13 @@ final class VisitRules {
         for (Instrument instrument : Resolutions.named(at).distinct().toList()) {
             LocalDate due = instrument.checkDue();
             if (date != null && due != null && date.isAfter(due)) {
-                findings.add(
+                findings.addPart(
                         BuiltInRule.INSTRUMENT_CHECK_OVERDUE,
                         at.place(),
                         at.subject() + ", " + instrument.id(),
+                        String.valueOf(instrument.id()),
                         "visit on " + date,
-                        "not after " + due,
-                        RuleBases.COMMON_PRACTICE);
+                        "not after " + due);
             }
         }
     }

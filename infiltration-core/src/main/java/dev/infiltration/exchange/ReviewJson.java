@@ -105,6 +105,7 @@ public final class ReviewJson {
         json.writeStringProperty("message", finding.message());
         json.writeStringProperty("remedy", finding.remedy());
         json.writeStringProperty("basis", finding.basis().toString());
+        json.writeStringProperty("key", finding.key());
     }
 
     private void problem(Problem problem) {

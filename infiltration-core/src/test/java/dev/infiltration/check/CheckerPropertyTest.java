@@ -107,6 +107,13 @@ class CheckerPropertyTest {
     }
 
     @Property(tries = 200)
+    void keysAreUniqueInAReview(@ForAll("changed") FieldBook book) {
+        List<String> keys =
+                ALL.check(book).findings().stream().map(Finding::key).toList();
+        assertEquals(keys, keys.stream().distinct().toList());
+    }
+
+    @Property(tries = 200)
     void findingsAreSortedAndSingle(@ForAll("books") FieldBook book) {
         List<Finding> findings = CHECKER.check(book).findings();
         for (int i = 1; i < findings.size(); i++) {

@@ -252,7 +252,7 @@ class FollowsMethodTest {
     void messageMayNameTheRule() {
         Labelled labelled = new Labelled(visit(unswept()));
         assertEquals(
-                "visit.unswept - loose material was not broomed off: not swept (allowed: swept) ({max})",
+                "visit.unswept - loose material was not broomed off: not swept (required: swept) ({max})",
                 messages(labelled).get("visit"));
     }
 
@@ -271,7 +271,7 @@ class FollowsMethodTest {
     void textOfARecordIsNeverInterpolated(String id) {
         FieldBook book = Season.si().visit(visit -> visit.withSurface(id)).book();
         assertEquals(
-                "names something that the book does not hold: no surface " + id,
+                "names a record that is not in the book: no surface " + id,
                 messages(new Inspection(book)).get("book.visits[0].surface"));
     }
 

@@ -64,7 +64,7 @@ class InspectionDeskTest {
     @Test
     void whatTakesARateAwayIsAComplaintAtItsProperty() {
         assertEquals(
-                List.of("fieldBook.visits[0].tests[1].ring: names something that the book does not hold: no ring R9"),
+                List.of("fieldBook.visits[0].tests[1].ring: names a record that is not in the book: no ring R9"),
                 desk.take(replace(
                         "\"location\": \"N2\",\n      \"ring\": \"R2\"", "\"location\": \"N2\", \"ring\": \"R9\"")));
         assertEquals(List.of(), desk.rates());

@@ -76,7 +76,7 @@ class SeasonTest {
     void textTellsWhatCanBeDoneAndWhomToDeferTo() {
         String text = Ran.of(DEMO).out();
         assertTrue(text.contains("DEVIATION prewet.mass, V2, A2, prewetting"));
-        assertTrue(text.contains("What can be done: let the spot drain, then prewet again with the right mass"));
+        assertTrue(text.contains("What can be done: let the location drain, then prewet again with the right mass"));
         assertTrue(text.contains("limits not verified against the licensed edition"));
         assertTrue(text.contains("engineer of record"));
         assertTrue(text.contains("at most 13.2 mm/h (0.519 in/h), from the discontinued prewetting"));
