@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonToken;
 
-/** A book read line by line: the book without visits, then one visit a line. */
+/** Reads a book line by line: the book without visits, then one visit on each line. */
 final class BookLines {
 
     private static final Document<FieldBook> FIRST = FieldBookJson.BOOK.without("visits");
@@ -45,7 +45,7 @@ final class BookLines {
         return book != null;
     }
 
-    /** Passes over lines that are blank. */
+    /** Skips blank lines. */
     void skip(int blanks) {
         lines += blanks;
     }

@@ -20,9 +20,9 @@ final class CharacterSource {
     private final int number;
 
     /**
-     * Takes characters.
+     * Creates a source of characters.
      *
-     * @param length how many of them count
+     * @param length the number of characters that are used
      * @param number the number of the line, from 1; 0 for a document of many lines
      * @param cut    why the text ends early after them, if it does
      */
@@ -34,7 +34,7 @@ final class CharacterSource {
     }
 
     /**
-     * {@return a text whose characters may be cut: at the first that was no character of the encoding, or at the limit}
+     * {@return a text whose characters may be cut: at the first that is not a character of the encoding, or at the limit}
      *
      * @param encoding the name of the encoding
      */
@@ -52,7 +52,7 @@ final class CharacterSource {
         return of(unmarked.toCharArray(), unmarked.length(), 0, limit, "Unicode");
     }
 
-    /** {@return how many characters stand before the first surrogate without its other half}, which no encoding holds */
+    /** {@return the number of characters before the first unpaired surrogate}, which no encoding contains */
     private static int sound(char[] chars, int length) {
         for (int i = 0; i < length; i++) {
             if (Character.isSurrogate(chars[i])) {
@@ -69,7 +69,7 @@ final class CharacterSource {
         return chars;
     }
 
-    /** {@return how many characters can be read} */
+    /** {@return the number of characters that can be read} */
     int end() {
         return end;
     }
@@ -80,7 +80,7 @@ final class CharacterSource {
         return cut;
     }
 
-    /** {@return the characters before {@code offset}, as a text of their own} */
+    /** {@return a source of the characters before {@code offset}} */
     CharacterSource before(int offset) {
         return new CharacterSource(chars, offset, number, null);
     }
@@ -118,7 +118,7 @@ final class CharacterSource {
         return problems;
     }
 
-    /** Counts lines and columns on the way through the text: a line of a file has no lines of its own. */
+    /** Counts lines and columns in the text; a single line of a file has only columns. */
     private final class Cursor {
 
         private int at = 0;

@@ -22,10 +22,10 @@ import java.util.stream.Stream;
 import javax.measure.quantity.Speed;
 import org.jspecify.annotations.Nullable;
 
-/** A file of criteria as it is written: conditions of actions name criteria by id. */
+/** The content of a file of criteria: conditions of actions refer to criteria by id. */
 final class CriterionFile {
 
-    /** As many as a criterion takes. */
+    /** The largest count that a criterion allows. */
     private static final int MOST_PLACES = 30;
 
     private final Whole content;
@@ -37,18 +37,18 @@ final class CriterionFile {
     }
 
     /**
-     * What the document holds.
+     * The document.
      *
      * @param criteria     the criteria
      * @param actions      the actions in order
-     * @param nextTestRisk the chance one is ready to take of testing too late
+     * @param nextTestRisk the accepted probability of testing too late
      */
     public record Whole(
             List<Requirement> criteria,
             List<Action> actions,
             @Nullable BigDecimal nextTestRisk) {
 
-        /** Refuses a document without criteria, with one id twice, or a risk that is none. */
+        /** Refuses a document without criteria, with a duplicate id, or with a risk that is not a probability. */
         public Whole {
             require(Stream.of(
                     criteria.isEmpty() ? "it has no criteria" : "",
@@ -68,7 +68,7 @@ final class CriterionFile {
         }
     }
 
-    /** A criterion; see {@link Criterion}. What is absent of {@code id} and the rest is not asked for. */
+    /** A criterion; see {@link Criterion}. Each member is optional unless the criterion requires it. */
     public record Requirement(
             @Nullable String id,
             Criterion.@Nullable Type type,
@@ -82,7 +82,7 @@ final class CriterionFile {
             @Nullable Reading<Speed> roundingIncrement,
             @Nullable String otherMethodJustification) {
 
-        /** Refuses a criterion of which a part is missing or of no sense. */
+        /** Refuses a criterion with a missing or invalid part. */
         public Requirement {
             require(Stream.of(
                     lack("type", type),
@@ -127,7 +127,7 @@ final class CriterionFile {
             return share.doubleValue() > 0 && share.compareTo(BigDecimal.ONE) <= 0;
         }
 
-        /** The id, or what the criterion is about where nobody needs to name it. */
+        /** The id, or the quantity of the criterion if no condition refers to it. */
         private String name() {
             return id == null ? type + " " + relation + " " + limit + " " + method + " " + purpose : id;
         }
@@ -150,10 +150,10 @@ final class CriterionFile {
     /**
      * An action.
      *
-     * @param action  what is to be done
+     * @param action  what is required
      * @param dueDays the number of days after the test; absent where no day is required
      * @param none    true for an action that requires nothing
-     * @param when    what must hold
+     * @param when    the conditions that must be met
      */
     public record Action(
             @Nullable String action,
@@ -161,7 +161,7 @@ final class CriterionFile {
             @Nullable Boolean none,
             List<When> when) {
 
-        /** Refuses an action without words, due before the test, or due and yet requiring nothing. */
+        /** Refuses an action without a text, with a due date before the test, or with a due date but no requirement. */
         public Action {
             require(Stream.of(
                     lack("action", action),
@@ -182,12 +182,12 @@ final class CriterionFile {
      * A condition.
      *
      * @param criterion id of a criterion
-     * @param is        how it must have come out
+     * @param is        the required result
      */
     public record When(
             @Nullable IdReference criterion, @Nullable LiteralResult is) {
 
-        /** Refuses half a condition. */
+        /** Refuses an incomplete condition. */
         public When {
             require(Stream.of(lack("criterion", criterion), lack("is", is)));
         }
@@ -197,7 +197,7 @@ final class CriterionFile {
         return value == null ? "it has no " + part : "";
     }
 
-    /** As the doubles that are counted with: what rounds to a bound is not within it. */
+    /** Compares doubles, as the calculation does: a value that rounds to a bound is not within it. */
     private static boolean isBetween(BigDecimal value, double low, double high) {
         return value.doubleValue() > low && value.doubleValue() < high;
     }
@@ -213,7 +213,7 @@ final class CriterionFile {
         return new CriterionFile(content);
     }
 
-    /** {@return the faults of conditions that name no criterion} */
+    /** {@return the faults of conditions that refer to no criterion} */
     List<ReadFault> faults() {
         List<ReadFault> faults = new ArrayList<>();
         content.actions.stream()

@@ -13,14 +13,14 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Criteria as JSON, with the user's own table of actions: what a surface must come up to is a file, not code.
+ * Reads criteria and the user's table of actions from JSON: the requirements for a surface are in a file, not in code.
  *
- * <p>A file is read as a whole or not at all: one with a part missing, of an unknown unit, or with an action that hangs on a
- * criterion it does not have is refused with its faults named.
+ * <p>A file is read as a whole or not at all: one with a missing part, an unknown unit, or an action that depends on a
+ * criterion not in the file is refused, and its faults are reported.
  */
 public final class CriterionJson {
 
-    /** What {@code format} says in a file of criteria of this version. */
+    /** The value of {@code format} in a file of criteria of this version. */
     public static final String FORMAT = "infiltration-criterion/1";
 
     private static final Document<CriterionFile.Whole> FILE =
@@ -29,7 +29,7 @@ public final class CriterionJson {
     private CriterionJson() {}
 
     /**
-     * What a file was read as.
+     * The result of reading a file.
      *
      * @param read     the criteria and actions; null when the file was refused
      * @param problems every fault, in order of place

@@ -20,10 +20,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** What a surface comes to beyond its plain figures, and what the user's criteria say of it. */
+/** Writes the statistics of a surface and the decisions by the user's criteria. */
 final class DecisionJson {
 
-    /** Any number serves; that it is the same each time makes the same review the same bytes. */
+    /** Any number is suitable; a constant gives the same bytes for the same review. */
     private static final long SEED = 1;
 
     private final Review review;
@@ -34,7 +34,7 @@ final class DecisionJson {
         this.members = members;
     }
 
-    /** The member {@code summary} of a surface's row, where it has a figure. */
+    /** The member {@code summary} of a surface's row, where it has an estimate. */
     void summary(VisitAt visit) {
         RateSummary summary = review.summary(visit);
         if (summary.values().length > 0) {

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonToken;
 
 /**
- * A kind of document: an object of a stated format that holds a record.
+ * A kind of document: an object with a format that contains a record.
  *
  * @param <R> the record
  */
@@ -24,7 +24,7 @@ final class Document<R> {
         this.reader = reader;
     }
 
-    /** {@return documents that hold {@code type}, part of which may be left out} */
+    /** {@return documents of {@code type}, parts of which may be left out} */
     static <R> Document<R> of(Class<R> type, String format) {
         return new Document<>(type, format, RecordReader.of(type, Map.of()).withKey("format", format(format)));
     }
@@ -34,12 +34,12 @@ final class Document<R> {
         return new Document<>(type, format, reader.asEntry(RecordKind.DOCUMENT));
     }
 
-    /** {@return these documents, with one more key that is read and not kept} */
+    /** {@return these documents, with one more key that is read but not kept} */
     Document<R> with(String key, ValueReader value) {
         return new Document<>(type, format, reader.withKey(key, value));
     }
 
-    /** {@return these documents, where what is absent is as {@code base} has it} */
+    /** {@return these documents, with absent values taken from {@code base}} */
     Document<R> basedOn(R base) {
         return new Document<>(type, format, reader.basedOn(base));
     }
@@ -96,7 +96,7 @@ final class Document<R> {
         return value;
     }
 
-    /** A document that breaks off may have stated its format behind the break. */
+    /** The format of a truncated document may be after the break. */
     private void reportNoFormat(BookReading pass, int start) {
         if (pass.end() != null) {
             pass.reportWholeCut();

@@ -8,7 +8,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonToken;
 
-/** Reads the host's own values: maps, lists, strings, decimals, booleans and null, as they stand. */
+/** Reads the host's values unchanged: maps, lists, strings, decimals, booleans and null. */
 final class ExtraReader implements ValueReader {
 
     static final ValueReader OBJECT = MapReader.withNulls(new ExtraReader());

@@ -21,15 +21,15 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Field books as JSON: one document, or line by line with a visit a line.
+ * Reads and writes field books as JSON: one document, or one visit on each line.
  *
- * <p>Reading throws nothing for what a document holds: what cannot be read is a {@link dev.infiltration.field.Problem}
- * with its place, and all else is read. Bytes are UTF-8 unless a byte-order mark says UTF-16 or UTF-32. Numbers keep their
- * digits. Reading and writing hang on no locale, time zone or default encoding.
+ * <p>Reading throws nothing for the content of a document: each value that cannot be read is a {@link
+ * dev.infiltration.field.Problem} with its place, and the rest is read. Bytes are UTF-8 unless a byte-order mark identifies
+ * UTF-16 or UTF-32. Numbers keep their digits. Reading and writing do not depend on locale, time zone or default encoding.
  */
 public final class FieldBookJson {
 
-    /** What {@code format} says in a field book of this version. */
+    /** The value of {@code format} in a field book of this version. */
     public static final String FORMAT = "infiltration-field-book/1";
 
     static final Document<FieldBook> BOOK = Document.of(FieldBook.class, FORMAT);
@@ -40,13 +40,13 @@ public final class FieldBookJson {
         this.limits = limits;
     }
 
-    /** {@return field books within the limits that no real book meets} */
+    /** {@return field books with limits above the size of any real book} */
     public static FieldBookJson withDefaults() {
         return new FieldBookJson(ReadLimits.withDefaults());
     }
 
     /**
-     * {@return field books within other limits}
+     * {@return field books with other limits}
      *
      * @param limits how large a document may be
      */
@@ -96,7 +96,7 @@ public final class FieldBookJson {
 
     /**
      * Reads a book line by line to the end of the stream, which stays open: the first line is the book without visits,
-     * every further one a visit. Of the text no more than a line is held at a time.
+     * every further line a visit. Only one line of the text is in memory.
      *
      * @param lines the lines' bytes
      * @return the book as far as it can be read, and every problem
@@ -131,8 +131,8 @@ public final class FieldBookJson {
     }
 
     /**
-     * Reads whichever of the two comes, where no file name tells: lines, when the first line alone is an object and more
-     * follow that are not blank; else a document.
+     * Reads a document or lines and detects which: lines if the first line is a complete object and lines that are not blank
+     * follow; otherwise a document.
      *
      * @param json the bytes
      * @return the book as far as it can be read, and every problem
@@ -168,8 +168,8 @@ public final class FieldBookJson {
     }
 
     /**
-     * Writes a book as one document over many lines: members in the order of the records, what is absent or empty left
-     * out, digits as they were written, units by their UCUM codes.
+     * Writes a book as one document over many lines: members in the order of the records, absent and empty values
+     * omitted, digits as they were written, units by their UCUM codes.
      *
      * @param book   the book
      * @param target where to; it is flushed and stays open
@@ -194,7 +194,7 @@ public final class FieldBookJson {
     }
 
     /**
-     * Writes a book line by line: the book without visits, then a visit a line.
+     * Writes a book line by line: the book without visits, then one visit on each line.
      *
      * @param book   the book
      * @param target where to; it is flushed and stays open
@@ -259,7 +259,7 @@ public final class FieldBookJson {
         }
     }
 
-    /** A line holds no line breaks; between the tokens of JSON a space does as well. */
+    /** A line contains no line breaks; a space replaces them between the tokens of JSON. */
     private static void writeLost(@Nullable String original, Writer target) throws IOException {
         target.write(original == null ? "null" : original.replace('\n', ' ').replace('\r', ' '));
         target.write('\n');

@@ -23,7 +23,7 @@ import dev.infiltration.trend.TrendPeriod;
 import java.util.List;
 import java.util.Objects;
 
-/** What maintenance did to the surfaces of a review, and how their rates went between. */
+/** Writes the effect of maintenance on the surfaces of a review and the trends of their rates. */
 final class HistoryJson {
 
     private final Review review;

@@ -6,7 +6,7 @@ import dev.infiltration.exchange.text.Found;
 import tools.jackson.core.JsonToken;
 
 /**
- * An id of something else in the document, and where it stands, so that one that leads nowhere can be named at its place.
+ * A reference to the id of another record in the document, with its place for reporting an unknown id.
  *
  * @param id     the id
  * @param offset characters before it
@@ -19,7 +19,7 @@ record IdReference(String id, int offset, String where) {
                     pass.tokens().text(), pass.tokens().offset(), pass.tokens().pointer())
             : pass.refuse("a string");
 
-    /** {@return the fault of an id that nothing has} */
+    /** {@return the fault of an id that no record has} */
     ReadFault leadsNowhere(Iterable<String> ids) {
         return new ReadFault(
                 offset, where, "found " + Found.quoted(id) + ", expected one of " + String.join(", ", ids));

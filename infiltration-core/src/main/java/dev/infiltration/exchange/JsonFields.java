@@ -16,7 +16,7 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 
-/** Writes the members of an object: what is absent, empty or infinite is left out. Rates are in mm/h. */
+/** Writes the members of an object: absent, empty and infinite values are omitted. Rates are in mm/h. */
 record JsonFields(JsonGenerator json) {
 
     private static final String UNIT = "mm/h";

@@ -15,7 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** The limits of a method as members of its document: each limit is a key of its own beside the other members. */
+/** The limits of a method as members of its document: each limit is a separate key. */
 final class LimitMembers {
 
     private LimitMembers() {}

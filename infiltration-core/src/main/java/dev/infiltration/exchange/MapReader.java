@@ -10,7 +10,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonToken;
 
-/** Reads an object of any keys. */
+/** Reads an object with any keys. */
 final class MapReader implements ValueReader {
 
     private final ValueReader value;
@@ -21,7 +21,7 @@ final class MapReader implements ValueReader {
         this.keepsNull = keepsNull;
     }
 
-    /** {@return a reader that takes a key whose value is {@code null} as absent} */
+    /** {@return a reader that treats a key with the value {@code null} as absent} */
     static MapReader of(ValueReader value) {
         return new MapReader(value, false);
     }

@@ -19,14 +19,14 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Test methods as JSON: a national variant or a utility's own procedure is a file, not code.
+ * Reads and writes test methods as JSON: a national variant or a utility's own procedure is a file, not code.
  *
- * <p>A file states a whole method, or names another one in {@code basedOn} and states what is different. It is read as a whole
- * or not at all: a method with a part missing, of an unknown unit, or that contradicts itself is refused with its faults named.
+ * <p>A file states a whole method, or names another one in {@code basedOn} and gives the differences. It is read as a whole
+ * or not at all: a method with a missing part, an unknown unit or a contradiction is refused, and its faults are reported.
  */
 public final class MethodJson {
 
-    /** What {@code format} says in a test method of this version. */
+    /** The value of {@code format} in a test method of this version. */
     public static final String FORMAT = "infiltration-test-method/1";
 
     private static final Document<TestMethod> METHOD = Document.of(TestMethod.class, FORMAT)
@@ -38,7 +38,7 @@ public final class MethodJson {
     private MethodJson() {}
 
     /**
-     * What a method was read as.
+     * The result of reading a method.
      *
      * @param read     the method; null when it was refused
      * @param problems every fault, in order of place
@@ -117,7 +117,7 @@ public final class MethodJson {
         return new ReadMethod(method.map(other -> verified(read, other)).orElse(read), List.of());
     }
 
-    /** Why a method cannot stand beside those known, or null. */
+    /** The reason why a method conflicts with the known ones, or null. */
     private static @Nullable String taken(TestMethod method, Methods known) {
         try {
             known.with(method);
@@ -131,7 +131,7 @@ public final class MethodJson {
         return base.withVerified(null);
     }
 
-    /** What was verified of a method holds for a variant of the same limits alone. */
+    /** The verification of a method applies to a variant only if its limits are the same. */
     private static TestMethod verified(TestMethod variant, TestMethod base) {
         TestMethod named = unverified(base)
                 .withId(variant.id())

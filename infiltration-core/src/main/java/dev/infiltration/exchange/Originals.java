@@ -66,12 +66,12 @@ final class Originals {
         return at.isEmpty() && gaps.isEmpty();
     }
 
-    /** {@return the texts that stood at a place, in order}; more than one where a key was repeated */
+    /** {@return the texts at a place, in order}; more than one where a key was repeated */
     List<String> at(String pointer) {
         return at.getOrDefault(pointer, List.of());
     }
 
-    /** {@return a text that stood at a place or inside it; null where nothing was lost there} */
+    /** {@return a text at a place or inside it; null where nothing was lost} */
     @Nullable
     String inside(String pointer) {
         return inside.get(pointer);
@@ -89,7 +89,7 @@ final class Originals {
         return keys;
     }
 
-    /** {@return the position in the document of the last entry of a list that was lost or holds something lost; -1 for none} */
+    /** {@return the position in the document of the last entry of a list that was lost or contains a lost value; -1 for none} */
     int lastEntry(String list) {
         return lastEntries.getOrDefault(list, -1);
     }

@@ -25,15 +25,15 @@ import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 
 /**
- * The plan of a visit as one JSON document.
+ * Writes the plan of a visit as one JSON document.
  *
- * <p>Amounts are those of the plan with their UCUM units, times whole milliseconds in seconds; rates in mm/h and the pour rate
- * in L/min to six digits. What the plan cannot tell is absent.
+ * <p>Amounts are those of the plan with their UCUM units, times in seconds to the millisecond; rates in mm/h and the pour rate
+ * in L/min to six digits. Values that are unknown are absent.
  */
 public final class PlanJson {
 
-    /** How closely a ring is taken to be set. */
-    private static final Reading<Length> SLIP = Reading.of("10", FieldUnit.MILLIMETRE);
+    /** The assumed position tolerance of a ring. */
+    private static final Reading<Length> POSITION_TOLERANCE = Reading.of("10", FieldUnit.MILLIMETRE);
 
     private static final MathContext DIGITS = new MathContext(6);
 
@@ -44,7 +44,7 @@ public final class PlanJson {
     }
 
     /**
-     * Writes a plan as one JSON document over many lines, with a line end behind it.
+     * Writes a plan as one JSON document over many lines, followed by a line end.
      *
      * @param plan the plan
      * @param out  where to; it stays open
@@ -167,8 +167,8 @@ public final class PlanJson {
 
     private void ring(JointsInRing joints) {
         json.writeObjectPropertyStart("ringPlacement");
-        placement("best", joints.best(SLIP).get(0));
-        amount("positionTolerance", SLIP);
+        placement("best", joints.best(POSITION_TOLERANCE).get(0));
+        amount("positionTolerance", POSITION_TOLERANCE);
         placement("worst", joints.worst());
         json.writeEndObject();
     }

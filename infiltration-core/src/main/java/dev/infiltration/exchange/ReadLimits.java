@@ -4,9 +4,9 @@
 package dev.infiltration.exchange;
 
 /**
- * How large a document may be before reading gives up, so that a hostile one costs neither time nor memory.
+ * Size limits of a document: reading stops at them, so that a hostile document cannot use up time or memory.
  *
- * <p>Meeting a limit is one problem, and reading ends there as it does where JSON is broken.
+ * <p>Exceeding a limit is one problem, and reading ends there as at invalid JSON.
  *
  * @param nesting        objects and lists inside each other, 1 to 1000
  * @param stringLength   characters of a string or a key
@@ -15,7 +15,7 @@ package dev.infiltration.exchange;
  */
 public record ReadLimits(int nesting, int stringLength, int numberLength, int documentLength) {
 
-    /** Reading nests as the document does, and the stack of a thread is no larger than it is. */
+    /** Reading is recursive, and the stack of a thread is limited. */
     private static final int DEEPEST = 1_000;
 
     /**
@@ -40,7 +40,7 @@ public record ReadLimits(int nesting, int stringLength, int numberLength, int do
     }
 
     /**
-     * {@return limits that a year of a large utility never meets}: nesting 200, strings of 10 million characters, numbers
+     * {@return limits above the size of a year of a large utility}: nesting 200, strings of 10 million characters, numbers
      * of 1000, documents of a thousand million
      */
     public static ReadLimits withDefaults() {

@@ -11,11 +11,11 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What could be read of a text.
+ * The result of reading a text.
  *
- * @param value  what was read; null when nothing was
+ * @param value  the value; null when nothing could be read
  * @param faults what could not be read
- * @param gaps   by the pointer of each list that has a gap, which of the document's entries were kept
+ * @param gaps   for each list with a gap, by its pointer, the document's entries that were kept
  * @param unreadable the values that could not be read
  * @param <R>    what is read
  */
@@ -23,11 +23,11 @@ record ReadResult<R>(
         @Nullable R value, List<ReadFault> faults, Map<String, List<Integer>> gaps, List<UnreadableValue> unreadable) {
 
     /**
-     * Reads a text; where it is broken, once more as far as it is sound, so that what is read does not hang on where the
-     * parser gave up.
+     * Reads a text. A broken text is read again up to the fault, so that the result does not depend on where the parser
+     * stopped.
      *
      * @param prefix  pointer of the text in its document
-     * @param reading reads one value, or answers null or {@link ValueReader#UNREADABLE}
+     * @param reading reads one value, or returns null or {@link ValueReader#UNREADABLE}
      */
     static ReadResult<Object> of(
             CharacterSource text, String prefix, ReadLimits limits, Function<BookReading, @Nullable Object> reading) {

@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.TokenStreamContext;
 
-/** Writes records as {@link RecordReader} reads them: components in their order, what is absent or empty left out. */
+/** Writes records as {@link RecordReader} reads them: components in their order, absent and empty values omitted. */
 final class RecordWriter {
 
     private static final int LAST_YEAR = 9999;
@@ -104,7 +104,7 @@ final class RecordWriter {
                 && (!(value instanceof List<?>) || !originals.at(member).isEmpty());
     }
 
-    /** A repeated key is written as often as it stood there. */
+    /** A repeated key is written as often as it was in the document. */
     private void writeLost(String name, String member) {
         List<String> texts = originals.at(member);
         @Nullable String inside = originals.inside(member);

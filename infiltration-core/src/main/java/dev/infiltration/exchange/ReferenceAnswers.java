@@ -12,7 +12,7 @@ import javax.measure.quantity.Speed;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 
-/** Writes what an implementation answered to reference cases. */
+/** Writes the results of an implementation for reference cases. */
 final class ReferenceAnswers {
 
     private final JsonGenerator json;

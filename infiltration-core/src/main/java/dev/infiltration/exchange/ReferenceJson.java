@@ -19,14 +19,14 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reference cases of the rate as JSON: those that the library ships, a utility's own, and what an implementation answered.
+ * Reads and writes reference cases of the rate as JSON: built-in cases, a user's cases, and the results of an implementation.
  *
- * <p>A file is read as a whole or not at all: a case that was dropped would seem passed. Rings and runs are written as in a
+ * <p>A file is read as a whole or not at all: a case that was left out would appear to have passed. Rings and runs are written as in a
  * field book.
  */
 public final class ReferenceJson {
 
-    /** What {@code format} says in reference cases of this version. */
+    /** The value of {@code format} in reference cases of this version. */
     public static final String FORMAT = "infiltration-reference-cases/1";
 
     private static final Document<ReferenceCases> CASES =
@@ -37,7 +37,7 @@ public final class ReferenceJson {
     private ReferenceJson() {}
 
     /**
-     * What cases were read as.
+     * The result of reading cases.
      *
      * @param read     the cases; null when they were refused
      * @param problems every fault, in order of place
@@ -56,8 +56,8 @@ public final class ReferenceJson {
     }
 
     /**
-     * {@return the cases that the library ships}: by first principles, by the published constants, and by facts of the trade;
-     * each says how far its source is trusted, and none is invented
+     * {@return the built-in cases}: from first principles, from the published constants, and from facts of the trade; each
+     * gives the quality of its source, and none is invented
      */
     public static ReferenceCases shipped() {
         try (InputStream bytes = ReferenceJson.class.getResourceAsStream(SHIPPED)) {
@@ -121,9 +121,9 @@ public final class ReferenceJson {
     }
 
     /**
-     * Writes what an implementation answered as one JSON document, with a line end behind it.
+     * Writes the results of an implementation as one JSON document, followed by a line end.
      *
-     * @param checks the answers
+     * @param checks the results
      * @param target where to; it is flushed and stays open
      * @throws IOException if the target cannot be written to
      */

@@ -25,9 +25,9 @@ import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 
 /**
- * A review as one JSON document: findings, problems, runs, locations and surfaces.
+ * Writes a review as one JSON document: findings, problems, runs, locations and surfaces.
  *
- * <p>Rates are numbers at full precision, always in mm/h; what is not recorded, and a figure nobody can give, is absent. The
+ * <p>Rates are numbers at full precision, always in mm/h; values that are not recorded or cannot be calculated are absent. The
  * same review gives the same bytes on every machine.
  */
 public final class ReviewJson {
@@ -42,7 +42,7 @@ public final class ReviewJson {
     }
 
     /**
-     * Writes a review as one JSON document, with a line end behind it.
+     * Writes a review as one JSON document, followed by a line end.
      *
      * @param review the review
      * @param out    where to; it stays open

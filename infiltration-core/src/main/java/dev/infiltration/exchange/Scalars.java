@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonToken;
 
-/** Readers of values that have no parts. */
+/** Readers of single values. */
 final class Scalars {
 
     private static final Pattern WRITTEN_DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
@@ -48,7 +48,7 @@ final class Scalars {
         return string("one of " + String.join(", ", words.keySet()), words::get);
     }
 
-    /** {@return how a constant is written} */
+    /** {@return the JSON name of a constant} */
     static String wordOf(Enum<?> constant) {
         return constant instanceof JsonName word
                 ? word.word()

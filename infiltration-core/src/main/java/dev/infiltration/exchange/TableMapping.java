@@ -10,7 +10,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How a utility's own tables are read: what its headers stand for, what stands in no column, how it writes dates.
+ * Describes a user's tables: the meaning of the headers, values that have no column, and the order of dates.
  *
  * <pre>{@code
  * TableMapping mapping = TableMapping.none()
@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
  *         .withConstant("method", "pervious-concrete");
  * }</pre>
  *
- * @param headers   by a header as it stands in the file, the column it is, with its unit; empty for one to pass over
- * @param constants by the name of a column, the value of every row that has none of its own
+ * @param headers   for each header in the file, the name of the column with its unit; empty to ignore the column
+ * @param constants for each name of a column, the value of rows without such a cell
  * @param dates     the order of day, month and year; absent: year, month, day
  */
 public record TableMapping(
@@ -38,7 +38,7 @@ public record TableMapping(
         return map == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(map));
     }
 
-    /** {@return the mapping of tables that need none} */
+    /** {@return the empty mapping} */
     public static TableMapping none() {
         return new TableMapping(Map.of(), Map.of(), null);
     }
@@ -46,8 +46,8 @@ public record TableMapping(
     /**
      * {@return this mapping with one more header}
      *
-     * @param header the header as it stands in the file
-     * @param column the column it is, with its unit; empty to pass over it
+     * @param header the header in the file
+     * @param column the name of the column, with its unit; empty to ignore it
      */
     public TableMapping withHeader(String header, String column) {
         return new TableMapping(with(headers, header, column), constants, dates);
@@ -57,7 +57,7 @@ public record TableMapping(
      * {@return this mapping with one more constant}
      *
      * @param column the name of a column, with its unit
-     * @param value  the value of every row that has none of its own
+     * @param value  the value of rows without such a cell
      */
     public TableMapping withConstant(String column, String value) {
         return new TableMapping(headers, with(constants, column, value), dates);
@@ -78,7 +78,7 @@ public record TableMapping(
         return more;
     }
 
-    /** The order of the parts of a date; the year always has four digits, and points, hyphens or strokes part them. */
+    /** The order of the parts of a date; the year always has four digits, and points, hyphens or slashes separate the parts. */
     public enum DateOrder implements JsonName {
         /** 2026-06-03. */
         YEAR_MONTH_DAY,

@@ -15,10 +15,10 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Mappings of tables as JSON: a utility's own headers are a file, not code. It is read as a whole or not at all. */
+/** Reads and writes mappings of tables as JSON: a user's headers are a file, not code. A file is read as a whole or not at all. */
 public final class TableMappingJson {
 
-    /** What {@code format} says in a mapping of this version. */
+    /** The value of {@code format} in a mapping of this version. */
     public static final String FORMAT = "infiltration-table-mapping/1";
 
     private static final Document<TableMapping> MAPPING =
@@ -27,7 +27,7 @@ public final class TableMappingJson {
     private TableMappingJson() {}
 
     /**
-     * What a mapping was read as.
+     * The result of reading a mapping.
      *
      * @param read     the mapping; null when it was refused
      * @param problems every fault, in order of place

@@ -11,7 +11,7 @@ import java.io.Reader;
 import java.io.StringReader;
 import org.jspecify.annotations.Nullable;
 
-/** Turns bytes into text, whole or line by line: UTF-8, or what the byte-order mark says. */
+/** Turns bytes into text, whole or line by line: UTF-8, or the encoding of the byte-order mark. */
 final class TextReader {
 
     private static final int BLOCK = 1 << 14;
@@ -64,7 +64,7 @@ final class TextReader {
         return CharacterSource.of(text.toCharArray(), text.size(), 0, limit, encoding);
     }
 
-    /** {@return the next line, its {@code \n} or {@code \r\n} standing behind its end, or null after the last} */
+    /** {@return the next line, its {@code \n} or {@code \r\n} after its end, or null after the last} */
     @Nullable
     CharacterSource line() throws IOException {
         if (!fill()) {

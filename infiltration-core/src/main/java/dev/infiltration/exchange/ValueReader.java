@@ -9,7 +9,7 @@ import tools.jackson.core.JsonToken;
 /** Reads one value. */
 interface ValueReader {
 
-    /** Stands for a value that cannot be read and has been reported. */
+    /** Marks a value that cannot be read and has been reported. */
     Object UNREADABLE = new Object();
 
     /**
@@ -17,7 +17,7 @@ interface ValueReader {
      *
      * @param pass  the pass whose current token starts the value
      * @param token that token, which is not {@code null}'s
-     * @return the value; {@link #UNREADABLE}; or null when the text broke off and nothing of the value can stay
+     * @return the value; {@link #UNREADABLE}; or null when the text ended and nothing of the value can be kept
      */
     @Nullable
     Object read(BookReading pass, JsonToken token);

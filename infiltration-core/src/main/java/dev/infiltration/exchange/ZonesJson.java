@@ -19,7 +19,7 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The zones that locations are drawn in, as JSON: their outlines from the datum of the surface, x and y of each corner.
+ * Reads the zones for sampling locations from JSON: their outlines from the datum of the surface, x and y of each corner.
  *
  * <pre>{@code
  * {"format": "infiltration-zones/1", "unit": "m",
@@ -32,7 +32,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class ZonesJson {
 
-    /** What {@code format} says in zones of this version. */
+    /** The value of {@code format} in zones of this version. */
     public static final String FORMAT = "infiltration-zones/1";
 
     private static final Document<Zones> ZONES =
@@ -41,7 +41,7 @@ public final class ZonesJson {
     private ZonesJson() {}
 
     /**
-     * What zones were read as.
+     * The result of reading zones.
      *
      * @param zones    the zones; empty when they were refused
      * @param problems every fault, in order of place
@@ -56,7 +56,7 @@ public final class ZonesJson {
     }
 
     /**
-     * The document as it is written.
+     * The document.
      *
      * @param unit  UCUM code of the corners' unit
      * @param zones the zones
@@ -64,9 +64,9 @@ public final class ZonesJson {
     public record Zones(@Nullable String unit, List<Zone> zones) {}
 
     /**
-     * A zone as it is written.
+     * A zone in the document.
      *
-     * @param name    what it is called
+     * @param name    its name
      * @param corners x and y of each corner
      * @param holes   the same of each hole
      */

@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: Apache-2.0
 
 /**
- * In and out: field books and other records as JSON.
+ * Reads and writes field books and other records as JSON.
  *
- * <p>Reading throws nothing for what a document holds: what cannot be read is a problem with its line, column and JSON
- * Pointer. {@link java.io.IOException} is thrown for what cannot be fetched or put down. Writing what JSON or the
- * calendar of a document cannot hold is a programmer's mistake and throws with the value's pointer.
+ * <p>Reading throws nothing for the content of a document: each value that cannot be read is a problem with its line, column
+ * and JSON Pointer. {@link java.io.IOException} is thrown if a file or stream cannot be read or written. Writing a value that
+ * JSON or the calendar of a document cannot represent is a programming error; the exception gives the value's pointer.
  *
  * <pre>{@code
  * FieldBookJson json = FieldBookJson.withDefaults();

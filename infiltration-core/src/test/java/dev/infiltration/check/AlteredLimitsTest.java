@@ -138,7 +138,7 @@ class AlteredLimitsTest {
                         .toList());
     }
 
-    /** Two days apart at one spot's side: kept where a day settles the spacing, broken where the method asks for three. */
+    /** Two adjacent tests two days apart: met if the method requires one day, broken if it requires three. */
     @org.junit.jupiter.api.Test
     void spacingTimeIsTheMethodsOwn() {
         Season days = SI.location(1, location -> location.withX(m("0.5")))

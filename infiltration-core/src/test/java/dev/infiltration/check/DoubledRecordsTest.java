@@ -22,7 +22,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Of doubled records the first is meant; the later is found doubled, and nothing else is said of it. */
+/** References to a duplicate id mean the first record; for the later one only the duplicate is reported. */
 class DoubledRecordsTest {
 
     private static final Season SI = Season.si();

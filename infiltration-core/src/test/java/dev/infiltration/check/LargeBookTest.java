@@ -43,6 +43,7 @@ import java.util.List;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -143,7 +144,7 @@ class LargeBookTest {
                 .book();
     }
 
-    /** A thousand visits to each surface, on days of their own, three tests each. */
+    /** A thousand visits to each surface, each on another day, with three tests each. */
     private static FieldBook manyVisits(int tests) {
         LocationTest untimed = BARE.withPreWet(BARE.preWet().withStart(null))
                 .withRuns(List.of(BARE.runs().get(0).withStart(null)));
@@ -212,12 +213,12 @@ class LargeBookTest {
 
     /** What grows linearly with its size: each row gives what is measured and the sizes of the fast test. */
     private enum Path {
-        POURS("uncertainty of a run of many pours", LargeBookTest::pours, 250, 1000),
-        DIAMETERS("uncertainty of a ring of many diameters", LargeBookTest::diameters, 250, 1000),
-        ONE_DAY("series of a location and day", LargeBookTest::oneDay, 500, 2000),
+        POURS("uncertainty of a run of many pours", LargeBookTest::pours, 4000, 16_000),
+        DIAMETERS("uncertainty of a ring of many diameters", LargeBookTest::diameters, 4000, 16_000),
+        ONE_DAY("series of a location and day", LargeBookTest::oneDay, 2000, 8000),
         VOID_DAY("series of a location and day, all runs void", LargeBookTest::voidDay, 500, 2000),
         FINDINGS("findings of each run", LargeBookTest::findingsOfRuns, 500, 2000),
-        PAGE("page of a visit", LargeBookTest::page, 125, 500),
+        PAGE("page of a visit", LargeBookTest::page, 1000, 4000),
         SAMPLE("sample of locations", LargeBookTest::sample, 500, 2000),
         ON_RECORD("planned locations on record", LargeBookTest::onRecord, 500, 2000),
         SPARES("spare locations on record", LargeBookTest::spares, 500, 2000);
@@ -236,9 +237,15 @@ class LargeBookTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "PAGE")
     void pathsOfAReviewAndAPlanGrowLinearly(Path path) {
         Growth.assertLinear(path.what, path.work, path.small, path.large);
+    }
+
+    /** Counts allocated bytes, because timing a page that is large enough takes too long here. */
+    @Test
+    void pageOfAVisitAllocatesLinearly() {
+        Growth.assertAllocatesLinearly("page of a visit", LargeBookTest::page, 300, 1200);
     }
 
     @Tag("slow")

@@ -62,7 +62,7 @@ class MethodRulesTest {
                 SI.visit(v -> v.withMethod("C1701")).findings());
     }
 
-    /** What each method asks for that the others do not: its location count, or an item of its report. */
+    /** Requirements of one method only: its location count, or an item of its report. */
     @ParameterizedTest
     @CsvSource({
         "PERVIOUS_CONCRETE, pervious-concrete",

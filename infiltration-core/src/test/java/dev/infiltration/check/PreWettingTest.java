@@ -28,7 +28,7 @@ class PreWettingTest {
 
     private static final LocationTest TEST = SI.book().visits().get(0).tests().get(0);
 
-    /** The season with a test at the same spot that has one run and no prewetting. */
+    /** The season with a test at the same location that has one run and no prewetting. */
     private static Season later(Season season, String run) {
         return season.andTest(t -> TEST.withId("V1-A1b")
                 .withPreWet(null)

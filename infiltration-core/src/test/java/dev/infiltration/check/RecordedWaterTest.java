@@ -18,7 +18,7 @@ import dev.infiltration.review.RunRate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** A review that rates by another density: every figure of it does, and it says so. */
+/** A review with another density of water: every rate uses it, and the review states it. */
 class RecordedWaterTest {
 
     private static final Checker BY_WATER =

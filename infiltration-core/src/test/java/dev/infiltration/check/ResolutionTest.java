@@ -31,7 +31,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** To what water, time and diameters were read: as stated, else by instrument, else by digits. */
+/** The resolution of water, time and diameters: as stated, otherwise of the instrument, otherwise from the digits. */
 class ResolutionTest {
 
     private static final Season SI = Season.si();

@@ -59,7 +59,7 @@ record Row(String rule, Kind kind, String what, Season season, Checker checker, 
         return new Row(rule, kind, what, season, Checker.withDefaults(), full);
     }
 
-    /** This row judged by another checker. */
+    /** This row with another checker. */
     Row by(Checker other) {
         return new Row(rule, kind, what, season, other, findings);
     }

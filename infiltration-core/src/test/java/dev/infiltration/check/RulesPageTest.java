@@ -144,13 +144,13 @@ class RulesPageTest {
     private static final String HEAD = """
             # Rules
 
-            Every rule of the catalogue, in the order in which findings at one place are listed. Ids are stable. The bias says
-            what the matter does to the rate: a pass that rests on RAISES is no pass for acceptance, a fail that rests on LOWERS
-            is no fail. A rule whose inputs are absent says nothing unless it speaks of the absence. Where two effects or biases
-            stand, what was written decides: a missing surface leaves no rate, a missing instrument is a caution. The basis says where
-            the requirement comes from and how far that is trusted.
+            Every rule of the catalogue, in the order in which findings at one place are listed. Ids are stable. The bias is
+            the effect on the rate: a pass based on RAISES is not confirmed, and a fail based on LOWERS is not confirmed. A rule whose
+            inputs are missing reports nothing, except the rules about missing data (`…-unrecorded`, `…-unshown`, `data.required`). If two
+            effects or biases are listed, the record decides: a missing surface leaves no rate, a missing instrument is a caution. The
+            basis gives the source of the requirement and the quality of that source.
 
-            This page is written from the code and compared with it on every build; this writes it anew:
+            This page is written from the code and compared with it on every build; this command updates it:
 
                 mvn -o test -pl infiltration-core -am -Dtest=RulesPageTest -Ddocs.write=true -Dsurefire.failIfNoSpecifiedTests=false
 
@@ -176,10 +176,10 @@ class RulesPageTest {
 
     private static final String FOOT = """
 
-            ## Rules of your own
+            ## User rules
 
-            A rule of your own is one function, `Rule.onRun("harrow.sealant", Effect.CAUTION, run -> …)`, in a namespace of your
-            own; see `Rule`. A `Policy` switches rules off, changes their effects and sets the limits that no method states
+            A user rule is one function, `Rule.onRun("harrow.sealant", Effect.CAUTION, run -> …)`, in a namespace of the
+            user; see `Rule`. A `Policy` switches rules off, changes their effects and sets the limits that no method gives
             (`ring.out-of-round`, `run.pair-spread`, `run.prewet-ratio`); every review lists what was changed.
             """;
 }

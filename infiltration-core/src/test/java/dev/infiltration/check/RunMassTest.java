@@ -16,7 +16,7 @@ import dev.infiltration.field.Pouring.End;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Which prewetting selects the mass of a run, and where it is told. */
+/** The prewetting that selects the mass of a run, and the place of the finding. */
 class RunMassTest {
 
     private static final Season SI = Season.si();
@@ -28,7 +28,7 @@ class RunMassTest {
         return season.findings().stream().filter(f -> f.startsWith("run.mass")).toList();
     }
 
-    /** A second test at the same spot, of one run with so much water. */
+    /** A second test at the same location, of one run with this mass of water. */
     private static LocationTest again(LocationTest test, String kilograms) {
         return test.withId("V1-A1b")
                 .withRuns(List.of(test.runs().get(0).withStart(at("07:20:00")).withWater(kg(kilograms))));

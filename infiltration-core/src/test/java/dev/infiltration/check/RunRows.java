@@ -230,7 +230,7 @@ final class RunRows {
         return first(r -> r.withEvents(Stream.of(kinds).map(Event::of).toList()));
     }
 
-    /** 18.00 kg through 300 mm in 13.403 s comes to 68 400 mm/h. */
+    /** 18.00 kg through 300 mm in 13.403 s is 68 400 mm/h. */
     private static Stream<Row> implausible() {
         String rule = "run.implausible";
         return Stream.of(

@@ -42,7 +42,7 @@ class SeriesTest {
         return run.withStart(start == null ? null : at(start));
     }
 
-    /** The second run written as a test of its own, without a prewetting. */
+    /** The second run as a separate test without prewetting. */
     private static Season split() {
         return SI.andTest(t ->
                         t.withId("V1-A1b").withPreWet(null).withRuns(t.runs().subList(1, 2)))

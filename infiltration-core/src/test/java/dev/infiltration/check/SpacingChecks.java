@@ -61,7 +61,7 @@ public final class SpacingChecks {
         return source.contains("memory") ? source : source + " (seen)";
     }
 
-    /** The clear spacing asked for, and a ring, from which on the two are too near. */
+    /** The required clear spacing and the ring diameter: below their sum two tests are too close. */
     private static double distance(Row row) {
         Season season = season(row);
         double low = row.number("s12_m") - 1e-3;

@@ -45,7 +45,7 @@ class SpacingPairsTest {
 
     private static final LocalDate DAY = LocalDate.parse(Season.DATE);
 
-    /** A test of its own visit: minutes after midnight of the first day and perhaps a second, or no start. */
+    /** A test in a separate visit: minutes after midnight of the first day and perhaps a second, or no start. */
     private record Drawn(Location location, String ring, Integer minutes, Integer second, Reading<Length> tape) {}
 
     @Provide

@@ -83,7 +83,7 @@ class AmountReaderTest {
                 clearSpacing("{\"value\":8.02,\"unit\":\"ft\",\"resolution\":null}"));
     }
 
-    /** Its exponent says nothing of a zero, and costs nothing: it counts as written with at most 34 places. */
+    /** The exponent of a zero has no meaning and costs no time: at most 34 places are kept. */
     @ParameterizedTest
     @CsvSource({"0e35, 0E+34", "0e999999999, 0E+34", "0E-99, 0E-34", "-0e-999999999, 0E-34", "0e34, 0E+34", "0.00, 0.00"
     })

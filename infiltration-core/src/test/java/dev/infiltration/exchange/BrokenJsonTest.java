@@ -176,7 +176,7 @@ class BrokenJsonTest {
         assertEquals("found \"\\u0009\", expected the rest of a string; reading ends here", problem.message());
     }
 
-    /** Wherever a sound book is cut off, one problem stands at its end, and more text never gives less of a book. */
+    /** A valid book that is cut off at any character has one problem at its end, and more text never gives less of a book. */
     @Test
     void bookCutOffAnywhereHasOneProblemAtItsEnd() {
         String whole = harrowQuay();

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** A file of criteria says what its author means, or every fault of it at its place. Limits here are invented. */
+/** A file of criteria is read completely, or every fault is reported at its place. Limits here are invented. */
 class CriterionJsonTest {
 
     private static final String WHOLE = """

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** A line of a field book that is no visit is left out and told, and the lines behind it are read. */
+/** A line of a field book that is not a visit is left out and reported; the lines after it are read. */
 class LineValuesTest {
 
     private static final String BOOK = "{\"format\": \"infiltration-field-book/1\"}\n";

@@ -23,7 +23,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.Tuple;
 
-/** A sound book with its text changed somewhere: nothing is thrown, and what is told can be believed. */
+/** A valid book with a change in its text: nothing is thrown, and every report is true. */
 class MutationTest {
 
     private static final String SOUND = Samples.harrowQuay();

@@ -121,7 +121,7 @@ class PlanJsonTest {
         assertEquals("2026-06-02T00:00:00Z", spared.at("/rainRecord/end").asString());
     }
 
-    /** Two spots with middles 1.08 m apart, a ring of 300 mm (invented). */
+    /** Two locations with centres 1.08 m apart, a ring of 300 mm (invented). */
     private static final VisitPlan SPARED = FULL.withLocations(List.of(spot("A1", "0"), spot("A2", "1.08")))
             .withRain(
                     RainRecord.hourly(Instant.parse("2026-06-02T00:00:00Z"), List.of()),
@@ -154,7 +154,7 @@ class PlanJsonTest {
         return page.substring(page.indexOf("## The plan as JSON"), page.indexOf("## The next step"));
     }
 
-    /** An amount, a location of the field book and a text are leaves; what stands for each of three rates is one. */
+    /** An amount, a location of the field book and a text are leaves; the object for each of three rates is one too. */
     private static void collect(String path, JsonNode node, Set<String> keys) {
         boolean isLeaf = !node.isContainer() || node.has("unit") || path.equals("locations[]");
         if (isLeaf) {

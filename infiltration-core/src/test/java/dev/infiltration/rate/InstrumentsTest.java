@@ -38,7 +38,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Which step, tolerance and requirement each term of a budget rests on. Half-widths are derived from the readings. */
+/** The step, tolerance and requirement behind each term of a budget. Half-widths are derived from the readings. */
 class InstrumentsTest {
 
     private static final Ring RING = Ring.of("R1").withInsideDiameter(mm("300"));

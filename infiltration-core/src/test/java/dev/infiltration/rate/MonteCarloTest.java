@@ -43,7 +43,8 @@ class MonteCarloTest {
 
     @ParameterizedTest(name = "{0} at {1}")
     @CsvSource({
-        // trials asked for, level, trials made: blocks of 10 000 or 100/(1 − p), whichever is more (JCGM 101, 7.9.4)
+        // trials requested, level, trials made: blocks of 10 000 or 100/(1 − p), the larger of the two (JCGM 101,
+        // 7.9.4)
         "1, 0.95, 10000",
         "10000, 0.95, 10000",
         "10001, 0.95, 20000",

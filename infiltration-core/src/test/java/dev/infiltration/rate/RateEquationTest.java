@@ -166,7 +166,7 @@ class RateEquationTest {
         assertEquals(222.18265001752889, rate(INCHES, pounds), 2e-10);
     }
 
-    /** On a dead spot 3.60 kg stand 51 mm deep (derived): no more can be left than was poured. */
+    /** On a sealed surface 3.60 kg are 51 mm deep (derived): no more water can be left than was poured. */
     @Test
     void whatWentInIsNeverLessThanNothing() {
         TestRun dead = run(kg("3.60"), "900.0").withEnd(End.STOPPED).withDepthAtStop(mm("51"));

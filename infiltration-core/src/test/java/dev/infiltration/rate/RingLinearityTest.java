@@ -17,7 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Where linear propagation holds for a ring test, by trials: from a clogged spot to open new pavement, both test masses.
+ * The range in which linear propagation is valid for a ring test, by trials: from a clogged location to open new pavement, both test masses.
  *
  * <p>Reaction 0.3 s and end point ±1 s are examples: no published figure for either was found.
  */

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  *
  * <p>Inputs and results marked seen were seen in the public sources of propagate and suncal; memory: not seen. {@code exact}
  * values come from moments or closed forms with 40 digits. What is printed for trials is one random run itself: tolerances
- * are four standard deviations of what a million trials give, printed ones with those of their own run and half a digit.
+ * are four standard deviations of a million trials; printed values add those of their own run and half a digit.
  */
 class SupplementExamplesTest {
 

@@ -29,7 +29,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** The numbers of docs/uncertainty.md are those of the code; {@code -Ddocs.write=true} writes them anew. */
+/** The numbers of docs/uncertainty.md are those of the code; {@code -Ddocs.write=true} updates them. */
 class UncertaintyPageTest {
 
     private static final Path PAGE = Path.of("../docs/uncertainty.md");

@@ -35,7 +35,7 @@ class RequiredPartsTest {
 
     record Holder(@Valid FieldBook book) {}
 
-    /** Of a doubled record the rules tell the doubling alone. */
+    /** For a duplicate record the rules report only the duplicate. */
     private static Set<String> notOfDoubles(Set<String> places, List<Finding> findings) {
         Set<String> doubles = places(findings, "data.duplicate");
         places.removeIf(place -> doubles.stream().anyMatch(record -> place.startsWith(record + "/")));

@@ -26,13 +26,13 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 
-/** A record alone is told nothing that the book around it would take back, and all that no book is needed for. */
+/** Validation of a single record reports everything that does not depend on the book, and nothing that the book could change. */
 class VisitScopeTest {
 
     private static final String VISIT = "/visits/0";
     private static final String TEST = "/visits/0/tests/0";
 
-    /** What rests on the book where all times are local: what is named there, area and kind of the surface, distances, rates. */
+    /** What depends on the book if all times are local: ids, area and kind of the surface, distances, rates. */
     private static final Set<String> NEEDS_BOOK = Set.of(
             "data.reference",
             "report.missing",
@@ -52,7 +52,7 @@ class VisitScopeTest {
             @FollowsMethod(method = "unit-pavement", effect = Effect.CAUTION)
             LocationTest test) {}
 
-    /** What is told, a word for a report item each. */
+    /** The findings, with one word for each report item. */
     private static Set<String> told(Stream<Finding> findings, String root) {
         Set<String> told = new HashSet<>();
         findings.filter(finding -> (finding.where() + "/").startsWith(root + "/"))

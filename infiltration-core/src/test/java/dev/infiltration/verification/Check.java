@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
  *
  * @param what      the figure
  * @param source    where the expected figure stands, with its marks
- * @param expected  the figure as it stands there
+ * @param expected  the value in the source
  * @param got       what the library finds, to the digits of what is expected and ten at most
  * @param tolerance how far they may lie apart
  * @param holds     whether they do not lie farther apart
@@ -31,7 +31,7 @@ public record Check(String what, String source, String expected, String got, Str
     private static final List<String> MARKS =
             List.of("published", "seen", "secondary", "memory", "common practice", "recomputed", "derived");
 
-    /** Marks stand in brackets; what was worked anew is said outside them too. */
+    /** Marks are in brackets; a recomputed value is also named outside them. */
     private static final Pattern MARKED = Pattern.compile("\\(([^)]*)\\)|\\b(recomputed|derived)\\b");
 
     /** {@return a figure that may be off by {@code tolerance}} */

@@ -111,7 +111,7 @@ public final class Table {
         return lines.stream().skip(1).map(line -> new Row(heading, quoted(line)));
     }
 
-    /** {@return the rows of a file that has no heading of its own} */
+    /** {@return the rows of a file without a heading} */
     public static Stream<Row> file(String module, String name, List<String> heading) {
         return lines(path(module, name)).stream().map(line -> new Row(heading, quoted(line)));
     }

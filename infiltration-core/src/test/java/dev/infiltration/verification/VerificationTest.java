@@ -29,7 +29,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every external check, worked again, and the page that lists them; {@code -Ddocs.write=true} writes it anew. */
+/** Repeats every external check and compares the page that lists them; {@code -Ddocs.write=true} updates it. */
 class VerificationTest {
 
     private static final Path PAGE = Path.of("..", "docs", "verification.md");
@@ -116,21 +116,21 @@ class VerificationTest {
     private static final String HEAD = """
             # Verification
 
-            Every figure of this library that is checked against one that somebody else found: a standard, a published table, a worked
-            example, the documentation of a general-purpose package, or arithmetic that anybody can repeat. There are {checks}; none is invented.
-            The build works each of them again and fails when one lies farther from its source than the tolerance. This page is
-            written by that test:
+            Every value of this library that is checked against an independent source: a standard, a published table, a worked
+            example, the documentation of a general-purpose package, or arithmetic that any reader can repeat. There are {checks}; none is invented.
+            The build calculates each value again and fails if the difference from the source exceeds the tolerance. This test
+            writes the page:
 
             ```
             mvn -q -pl infiltration-core -am test -Dtest=VerificationTest -Dsurefire.failIfNoSpecifiedTests=false -Ddocs.write=true
             ```
 
-            *Got* is given to the digits of what is expected, ten at most: further digits differ between machines. Laws (half the time
-            doubles the rate), comparisons with reference libraries on random data, and tests of behaviour stand in the tests beside these.
+            *Got* has the digits of the expected value, ten at most: further digits differ between machines. Laws (half the time
+            doubles the rate), comparisons with reference libraries on random data, and tests of behaviour are in separate tests.
 
-            The mark says how the expected figure came here.
+            The mark gives the origin of the expected value.
 
-            | mark | the figure was |
+            | mark | the value was |
             |---|---|
             | published | read in the publication or on its publisher's pages |
             | seen | read where another public source quotes the publication (named where it matters) |

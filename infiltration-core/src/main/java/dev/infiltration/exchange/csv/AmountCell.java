@@ -20,10 +20,10 @@ import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Amounts: numbers in the unit of their column, or with a unit behind them; times also as a watch shows them.
+ * Reads and writes amounts: numbers in the unit of their column or followed by a unit; times also as a stopwatch shows them.
  *
- * @param units  the units they may be in
- * @param result what is made of a reading
+ * @param units  the permitted units
+ * @param result converts the reading to the value
  */
 record AmountCell(List<FieldUnit<?>> units, Function<Reading<?>, Object> result) implements Cells.Cell {
 
@@ -48,7 +48,7 @@ record AmountCell(List<FieldUnit<?>> units, Function<Reading<?>, Object> result)
         return minutes == null ? Stopwatch.HOURS.seconds(text) : minutes;
     }
 
-    /** The unit behind a number, or that of the column; where both are there they agree. */
+    /** The unit after the number, or the unit of the column; if both are given, they must agree. */
     private @Nullable FieldUnit<?> unit(String behind, Cells.At place) {
         @Nullable FieldUnit<?> column = place.unit();
         if (behind.isEmpty()) {
@@ -88,7 +88,7 @@ record AmountCell(List<FieldUnit<?>> units, Function<Reading<?>, Object> result)
         return "number";
     }
 
-    /** {@return the unit as it stands in a header: of ASCII characters, and without brackets of its own} */
+    /** {@return the unit for a header: ASCII characters without brackets} */
     static String spelled(FieldUnit<?> unit) {
         return unit.spellings().stream()
                 .filter(spelling -> spelling.matches("[A-Za-z%1][A-Za-z0-9 /().]*"))

@@ -22,10 +22,10 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The rows of a book: a row a run, one for a test without runs, one for a visit without tests.
+ * The rows of a book: one for each run, each test without runs and each visit without tests.
  *
- * <p>Where these would not name every site, surface, location and ring in the order of the book, rows that name those alone
- * come first.
+ * <p>If these rows do not name every site, surface, location and ring in the order of the book, rows with only their ids come
+ * first.
  */
 final class BookRows {
 

@@ -12,9 +12,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param row    its row, from 1
  * @param column its column, from 1; 0 for a value of the mapping
- * @param header what it holds
- * @param text   what it says
- * @param value  what that is; null where it cannot be read
+ * @param header its column
+ * @param text   its text
+ * @param value  its value; null where it cannot be read
  * @param expected what was expected
  */
 record Cell(

@@ -29,7 +29,7 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 
-/** How the cells of a column are read and written, by the type of what they hold. */
+/** Reads and writes the cells of a column, by the type of their values. */
 final class Cells {
 
     private static final Map<String, Boolean> TRUTHS =
@@ -83,7 +83,7 @@ final class Cells {
     private Cells() {}
 
     /**
-     * Where a cell stands.
+     * The context of a cell.
      *
      * @param unit    the unit of its column
      * @param numbers the numbers of the file
@@ -96,23 +96,23 @@ final class Cells {
             TableMapping.DateOrder order,
             @Nullable LocalDate date) {}
 
-    /** How cells are read and written. */
+    /** Reads and writes the cells of one type. */
     interface Cell {
 
-        /** {@return the value, or null when the text says none} */
+        /** {@return the value, or null when the text is not one} */
         @Nullable
         Object parse(String text, At place);
 
-        /** {@return what was expected where the text says none} */
+        /** {@return the expected form, for a text that is not a value} */
         String expected();
 
         /** {@return the text of a value, with a decimal point} */
         String text(Object value);
 
-        /** {@return the datatype that CSVW has for it} */
+        /** {@return the CSVW datatype} */
         String datatype();
 
-        /** {@return the units it may be written in; empty when it is no amount} */
+        /** {@return the permitted units; empty when it is not an amount} */
         default List<FieldUnit<?>> units() {
             return List.of();
         }

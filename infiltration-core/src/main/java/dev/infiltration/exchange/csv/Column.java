@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A column of one table.
  *
- * @param field what it holds
+ * @param field the field of its cells
  * @param index the position in a list, from 0, where the field is numbered
  * @param unit  the unit of its amounts, where the header has one
  */
@@ -23,11 +23,11 @@ record Column(Field field, int index, @Nullable FieldUnit<?> unit) {
     private static final Pattern HEADER = Pattern.compile("(.*?)\\s*(?:\\[(.*)]|\\((.*)\\))?\\s*:?", Pattern.DOTALL);
     private static final Pattern NUMBER = Pattern.compile("\\b([1-9][0-9]?)\\b");
 
-    /** What a header says where each cell is as a watch shows it: {@code m:ss.s}, {@code h:mm:ss}. */
+    /** The unit text of a header whose cells are as a stopwatch shows them: {@code m:ss.s}, {@code h:mm:ss}. */
     private static final Pattern WATCH =
             Pattern.compile("(?:hh?:)?m(?:m|in)?:s(?:s|ec)?(?:[.,][s0]+)?", Pattern.CASE_INSENSITIVE);
 
-    /** {@return the column of a header; empty when none is called so, or none of that unit} */
+    /** {@return the column of a header; empty when no column has this name or it has another unit} */
     static Optional<Column> of(String header) {
         Matcher parts = HEADER.matcher(header.strip());
         return parts.matches() ? of(HeaderWords.of(parts.group(1)), unit(parts)) : Optional.empty();
@@ -57,7 +57,7 @@ record Column(Field field, int index, @Nullable FieldUnit<?> unit) {
                 .map(parsed -> new Column(field, index, parsed));
     }
 
-    /** {@return the header as it is written} */
+    /** {@return the header for writing} */
     String header() {
         String name = field.name().replace("#", Integer.toString(index + 1));
         return unit == null ? name : name + " [" + AmountCell.spelled(unit) + "]";
@@ -67,7 +67,7 @@ record Column(Field field, int index, @Nullable FieldUnit<?> unit) {
         return new Column(field, index, other);
     }
 
-    /** {@return the path of what it holds; positions sort as texts} */
+    /** {@return the path of its value; positions sort as texts} */
     List<String> path() {
         return Arrays.asList(
                 field.path().replace("#", index < 10 ? "0" + index : "" + index).split("\\.", -1));

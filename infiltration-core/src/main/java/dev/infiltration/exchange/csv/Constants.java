@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** What the mapping says of every row that has no such cell of its own. */
+/** The values of the mapping for rows without such a cell. */
 final class Constants {
 
     private final List<Cell> cells = new ArrayList<>();
@@ -41,7 +41,7 @@ final class Constants {
                 .orElse(null);
     }
 
-    /** {@return whether this is the first time that it is told of a constant that rows have no record for it} */
+    /** {@return whether no row was reported yet that has no record for this constant} */
     boolean isNews(Cell constant) {
         return told.add(constant);
     }

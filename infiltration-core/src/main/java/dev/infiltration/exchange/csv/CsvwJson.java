@@ -9,7 +9,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 
-/** What a table holds, for programs: metadata after the W3C's Metadata Vocabulary for Tabular Data. */
+/** Writes the description of a table for programs, in the W3C's Metadata Vocabulary for Tabular Data. */
 final class CsvwJson {
 
     private final JsonGenerator json;

@@ -13,7 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** Dates, times and zones as tables have them. */
+/** Reads dates, times and time zones in tables. */
 final class DateCells {
 
     private static final Pattern DATE = Pattern.compile("([0-9]{1,4})[./-]([0-9]{1,2})[./-]([0-9]{1,4})");
@@ -68,7 +68,7 @@ final class DateCells {
         }
     }
 
-    /** {@return the order in which a file has day, month and year} */
+    /** {@return the order of day, month and year in a file} */
     static TableMapping.DateOrder order(TableMapping mapping) {
         return mapping.dates() == null ? TableMapping.DateOrder.YEAR_MONTH_DAY : mapping.dates();
     }

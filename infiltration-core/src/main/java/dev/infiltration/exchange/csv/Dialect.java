@@ -6,10 +6,10 @@ package dev.infiltration.exchange.csv;
 import java.util.regex.Pattern;
 
 /**
- * How a table is written.
+ * The separator and the decimal mark of a written table.
  *
- * @param separator   what parts the cells
- * @param decimalMark what stands in numbers
+ * @param separator   the separator of the cells
+ * @param decimalMark the decimal mark of the numbers
  */
 record Dialect(char separator, char decimalMark) {
 
@@ -18,7 +18,7 @@ record Dialect(char separator, char decimalMark) {
 
     private static final Pattern SEPARATORS = Pattern.compile("[,;\\t\"\\r\\n]");
 
-    /** {@return what a row has in a column}, in quotes where a spreadsheet may take it apart, whatever it takes for a separator */
+    /** {@return the text of a value}, in quotes if a spreadsheet with any usual separator may split it */
     String cell(Column column, Object value) {
         Cells.Cell cell = column.field().cell();
         String text = cell.text(value);

@@ -14,14 +14,14 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
-/** Where a book is not what another is. */
+/** The places where a book differs from another. */
 final class Differences {
 
     private final List<Place> places = new ArrayList<>();
 
     private Differences() {}
 
-    /** {@return the places in {@code book} of what is otherwise in {@code other}, the innermost that both have} */
+    /** {@return the places in {@code book} whose values differ from {@code other}, the innermost that both contain} */
     static List<Place> between(FieldBook book, FieldBook other) {
         Differences differences = new Differences();
         differences.compare(book, other, Place.BOOK);

@@ -9,14 +9,14 @@ import dev.infiltration.field.Event;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** People and events, several of which share a cell: {@code MV (technician); JD}, {@code leak 9:13:00 (tape lifted)}. */
+/** Reads and writes people and events, several in one cell: {@code MV (technician); JD}, {@code leak 9:13:00 (tape lifted)}. */
 final class Entries {
 
     private static final Cells.Cell KIND = Cells.of(Event.Kind.class);
 
     private Entries() {}
 
-    /** What stands before parentheses that end a text, and within them. */
+    /** A text and the note in parentheses at its end. */
     private record Noted(String text, @Nullable String note) {
 
         static Noted of(String text, int from) {

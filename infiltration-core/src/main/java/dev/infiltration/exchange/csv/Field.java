@@ -6,13 +6,13 @@ package dev.infiltration.exchange.csv;
 import java.util.List;
 
 /**
- * What a column may hold: a member of one of the row's records.
+ * A component of one of the records of a row; a column contains its values.
  *
- * @param name      the header without its unit; {@code #} stands for a number from 1
+ * @param name      the header without its unit; {@code #} represents a number from 1
  * @param level     the record
- * @param path      the member, and members of it, with {@code #} for the position in a list
+ * @param path      the path of components, with {@code #} for the position in a list
  * @param cell      how its cells are read and written
- * @param spellings what else the trade calls it
+ * @param spellings other names used in the trade
  */
 record Field(String name, RowRecord level, String path, Cells.Cell cell, List<String> spellings) {
 
@@ -24,7 +24,7 @@ record Field(String name, RowRecord level, String path, Cells.Cell cell, List<St
         return path.contains("#");
     }
 
-    /** {@return whether this names its record} */
+    /** {@return whether this is the id of its record} */
     boolean isId() {
         return path.equals("id");
     }

@@ -34,7 +34,7 @@ final class Fields {
     static final Field RUN_NUMBER =
             new Field("run", RUN, "", Cells.of(Integer.class), List.of("run number", "repeat", "trial"));
 
-    /** What every table has, be it empty. */
+    /** Columns of every table, even if they are empty. */
     static final List<Field> ALWAYS = List.of(SITE_ID, SURFACE_ID, VISIT_ID, DATE, LOCATION_ID, RUN_NUMBER);
 
     static final List<Field> ALL = Stream.of(
@@ -168,7 +168,7 @@ final class Fields {
         return fields;
     }
 
-    /** No spelling stands for two. */
+    /** Each spelling identifies one field. */
     private static void add(Map<String, Field> fields, String name, Field field) {
         String words = HeaderWords.of(name.replace('#', '1')).replace('1', '#');
         if (fields.put(words, field) != null) {
@@ -179,7 +179,7 @@ final class Fields {
     /**
      * {@return the field of a header without its unit, or null}
      *
-     * @param words the {@linkplain HeaderWords words} of the header, a number in it written as {@code #}
+     * @param words the {@linkplain HeaderWords words} of the header, a number replaced by {@code #}
      */
     static @Nullable Field find(String words) {
         return BY_NAME.get(words);

@@ -6,12 +6,12 @@ package dev.infiltration.exchange.csv;
 import java.util.regex.Pattern;
 
 /**
- * Texts that a spreadsheet would run as formulas, made harmless by an apostrophe before them, and read back without it.
+ * Protects texts that a spreadsheet would run as formulas with a leading apostrophe, and removes it when reading.
  *
- * <p>Such a text starts with {@code = + - @}, a tab or a line end, or with one of their full-width forms, behind blanks, quotes
- * and apostrophes or not. What stands behind a comma, a semicolon, a tab or a line end counts as a text of its own, since a
- * spreadsheet may part the cells there, whatever quotes say. All get an apostrophe more than they had, so that what is read back
- * is what was written.
+ * <p>Such a text starts with {@code = + - @}, a tab or a line end, or with one of their full-width forms, optionally after
+ * blanks, quotes and apostrophes. The part after a comma, a semicolon, a tab or a line end is a separate text, because a
+ * spreadsheet may split the cell there even inside quotes. Each such text gets one more apostrophe, so that reading returns
+ * exactly what was written.
  */
 final class Formulas {
 

@@ -8,12 +8,12 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** The words of a header, whatever their case, what stands between them and how short they are. */
+/** Normalises the words of a header: case, separators and abbreviations. */
 final class HeaderWords {
 
     private static final Pattern BETWEEN = Pattern.compile("[\\s._-]+");
 
-    /** What the trade writes short. */
+    /** Common abbreviations of the trade. */
     private static final Map<String, String> SHORT = Map.of(
             "no", "number",
             "num", "number",
@@ -28,7 +28,7 @@ final class HeaderWords {
 
     private HeaderWords() {}
 
-    /** {@return the words in full and in lower case, a blank between them}; {@code Pour #2 before} has the number alone */
+    /** {@return the full words in lower case, separated by blanks}; {@code Pour #2 before} becomes {@code pour 2 before} */
     static String of(String header) {
         String words = header.toLowerCase(Locale.ROOT).replace("#", " # ");
         return BETWEEN.splitAsStream(words)

@@ -9,13 +9,13 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Several values in a cell, with semicolons between them; in quotes those that would be taken apart or be stripped.
+ * A list of values in one cell, separated by semicolons; a value that would be split or stripped is in quotes.
  *
- * @param element how each is read and written
+ * @param element reads and writes one value
  */
 record ListCell(Cells.Cell element) implements Cells.Cell {
 
-    /** What stands between them. */
+    /** The separator of the values. */
     static final String SEPARATOR = ";";
 
     /** {@return the values, or null when one of them cannot be read} */

@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The numbers of one file, all with the same decimal mark.
  *
- * <p>Where commas part the cells the mark is the point. Elsewhere the first number that has a mark decides, so that 1.850 is
- * never taken for 1850 in one row and for 1.85 in another. Thousands are not separated.
+ * <p>If commas separate the cells, the mark is the point. Otherwise the first number with a mark decides, so that 1.850 is
+ * never read as 1850 in one row and as 1.85 in another. A separator of thousands is not accepted.
  */
 final class Numbers {
 
@@ -25,7 +25,7 @@ final class Numbers {
         this.mark = separator == ',' ? '.' : 0;
     }
 
-    /** {@return the number, its digits kept; or null when it is none, or has another decimal mark than the file} */
+    /** {@return the number, its digits kept; or null when it is not a number or does not have the decimal mark of the file} */
     @Nullable
     BigDecimal parse(String text) {
         if (text.length() > LONGEST || !NUMBER.matcher(text).matches()) {
@@ -47,7 +47,7 @@ final class Numbers {
         }
     }
 
-    /** {@return what was expected where there is no number} */
+    /** {@return the expected form of a number} */
     String expected() {
         return mark == ',' ? "a number such as 18,05" : "a number such as 18.05";
     }

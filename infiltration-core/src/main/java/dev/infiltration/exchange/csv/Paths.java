@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Members of records, and members of them, by their names: {@code head.lowest}, {@code pours.0.before}. */
+/** Reads components of records, also nested ones, by their path: {@code head.lowest}, {@code pours.0.before}. */
 final class Paths {
 
     private static final ClassValue<Map<String, RecordComponent>> COMPONENTS = new ClassValue<>() {
@@ -32,7 +32,7 @@ final class Paths {
         return COMPONENTS.get(type);
     }
 
-    /** {@return the type of what stands at a path} */
+    /** {@return the type of the value at a path} */
     static Type type(Class<?> record, String path) {
         Type type = record;
         for (String name : path.split("\\.", -1)) {
@@ -51,7 +51,7 @@ final class Paths {
         return component;
     }
 
-    /** {@return what stands at a path, or null when it or something on the way is absent} */
+    /** {@return the value at a path, or null when it or one of its parents is absent} */
     static @Nullable Object value(Object record, List<String> path) {
         @Nullable Object value = record;
         for (String name : path) {
@@ -73,7 +73,7 @@ final class Paths {
         }
     }
 
-    /** {@return a record of its components' values} */
+    /** {@return a record with these values of its components} */
     static Object create(Class<?> type, @Nullable Object[] values) {
         Class<?>[] types = Arrays.stream(type.getRecordComponents())
                 .map(RecordComponent::getType)

@@ -3,7 +3,7 @@
 
 package dev.infiltration.exchange.csv;
 
-/** Texts in quotes, those in the text doubled, as RFC 4180 has it for cells: so do cells for values within them. */
+/** Writes and reads texts in quotes, with quotes inside them doubled (RFC 4180), for cells and for values inside a cell. */
 final class Quotes {
 
     private static final char QUOTE = '"';
@@ -14,14 +14,14 @@ final class Quotes {
         return QUOTE + text.replace("\"", "\"\"") + QUOTE;
     }
 
-    /** {@return the text as it is, or in quotes where it would not come back whole from where {@code separator} parts texts} */
+    /** {@return the text, in quotes where splitting at {@code separator} would change it} */
     static String whole(String text, String separator) {
         boolean isPlain =
                 !text.isEmpty() && !text.contains(separator) && !isQuote(text, 0) && text.equals(text.strip());
         return isPlain ? text : around(text);
     }
 
-    /** {@return the text that quotes stand around} */
+    /** {@return the text inside the quotes} */
     static String within(String quoted) {
         return quoted.substring(1, quoted.length() - 1).replace("\"\"", "\"");
     }
@@ -30,7 +30,7 @@ final class Quotes {
         return at < text.length() && text.charAt(at) == QUOTE;
     }
 
-    /** {@return where a text in quotes ends, behind its last one}; {@code from} where none starts, or none that ends */
+    /** {@return the index after the closing quote}; {@code from} if no quoted text starts there or it is not closed */
     static int end(String text, int from) {
         if (!isQuote(text, from)) {
             return from;
@@ -42,7 +42,7 @@ final class Quotes {
         return close < 0 ? from : close + 1;
     }
 
-    /** {@return where the first character that is not blank stands, from there on} */
+    /** {@return the index of the first character that is not blank, from {@code from}} */
     static int afterBlanks(String text, int from) {
         int at = from;
         while (at < text.length() && Character.isWhitespace(text.charAt(at))) {

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** A row that was read: its cells, and which records they speak of. */
+/** A row that was read: its cells and the ids of their records. */
 final class Row {
 
     private final int number;
@@ -21,7 +21,7 @@ final class Row {
      * Starts a row without cells.
      *
      * @param number    its number, from 1
-     * @param constants what it takes where it has no cell; no record stands for it on their account alone
+     * @param constants the values used where the row has no cell; they alone create no record
      */
     Row(int number, Constants constants) {
         this.number = number;
@@ -45,13 +45,13 @@ final class Row {
         return levels.contains(level);
     }
 
-    /** {@return what its cell or the mapping says, or nothing}; what cannot be read is not nothing */
+    /** {@return the cell of the row or of the mapping, or empty}; a cell that cannot be read is not empty */
     String id(Field field) {
         @Nullable Cell cell = cell(field);
         return cell == null ? "" : String.valueOf(cell.value() == null ? cell.text() : cell.value());
     }
 
-    /** {@return the row's own cell, not what the mapping says} */
+    /** {@return the cell of the row, without the mapping} */
     @Nullable
     Cell own(Field field) {
         return cells.stream()
@@ -91,13 +91,13 @@ final class Row {
                 && (has(RowRecord.TEST) || has(RowRecord.RUN) || has(RowRecord.LOCATION) || has(RowRecord.RING));
     }
 
-    /** {@return what tells the row's visit from others}: its id, or its surface and date where it has none */
+    /** {@return the key of the visit}: its id, or its surface and date if it has no id */
     Object visit() {
         String id = id(Fields.VISIT_ID);
         return id.isEmpty() ? List.of(id(Fields.SURFACE_ID), id(Fields.DATE)) : id;
     }
 
-    /** {@return what tells the row's test from others of its visit}: its id, or its location where it has none */
+    /** {@return the key of the test in its visit}: its id, or its location if it has no id */
     List<String> test() {
         String id = id(Fields.TEST_ID);
         return id.isEmpty() ? List.of("location", id(Fields.LOCATION_ID)) : List.of("test", id);

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** Reads rows under the headers of their table. */
+/** Reads the rows of a table by its headers. */
 final class RowReader {
 
     private final TableHead head;
@@ -48,7 +48,7 @@ final class RowReader {
         return constants;
     }
 
-    /** {@return the row, or empty when all of it is blank or nobody knows what it speaks of} */
+    /** {@return the row, or empty when it is blank or one of its ids cannot be read} */
     Optional<Row> read(int number, String[] texts) {
         @Nullable LocalDate date = date(texts);
         Row row = new Row(number, constants);
@@ -64,7 +64,7 @@ final class RowReader {
         return row.cells().isEmpty() || isNameless(row) ? Optional.empty() : Optional.of(row);
     }
 
-    /** {@return whether an id cannot be read, so that nobody knows what the row speaks of} */
+    /** {@return whether an id cannot be read, so that the records of the row are unknown} */
     private boolean isNameless(Row row) {
         List<Cell> ids = row.cells().stream()
                 .filter(cell -> cell.header().field().isId() && cell.value() == null)
@@ -73,7 +73,7 @@ final class RowReader {
         return !ids.isEmpty();
     }
 
-    /** A time of day needs the date, which may stand in a later column. */
+    /** A time of day requires the date, which may be in a later column. */
     private @Nullable LocalDate date(String[] texts) {
         for (int at = 0; at < Math.min(texts.length, columns.size()); at++) {
             @Nullable Column column = columns.get(at);
@@ -94,7 +94,7 @@ final class RowReader {
         return new Cell(row, at, column, text, value, value == null ? expected(kind) : "");
     }
 
-    /** The day of a rain is not that of the visit. */
+    /** The date of rain is not the date of the visit. */
     private static boolean dated(Column column) {
         return column.field().level() != RowRecord.VISIT;
     }
@@ -104,7 +104,7 @@ final class RowReader {
         return kind.expected() + (isNumber ? " (" + numbers.expected() + ")" : "");
     }
 
-    /** A value without a header is told of once a column. */
+    /** A value without a header is reported once for each column. */
     private void reportBare(int number, int at, String text) {
         if (at >= columns.size() || (columns.get(at) == null && head.isBare(at))) {
             if (bare.add(at)) {

@@ -26,16 +26,16 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Field books as tables of runs: CSV (RFC 4180), a row a run, units in the headers.
+ * Reads and writes field books as tables of runs: CSV (RFC 4180), one row for each run, units in the headers.
  *
- * <p>A table is read with its columns in any order, under the names of this library, those of the trade or those of a
- * {@link TableMapping}; with commas, semicolons or tabs between the cells; with decimal commas where commas do not part the
- * cells; with times as a watch shows them. A cell that cannot be read is a problem with its row and column, and takes with it
- * the test, visit, location, ring, surface or site it speaks of.
+ * <p>The columns may be in any order. Their headers are the names of this library, those of the trade or those of a
+ * {@link TableMapping}. Commas, semicolons or tabs separate the cells. Decimal commas are read if commas do not separate the
+ * cells, and times as a stopwatch shows them. A cell that cannot be read is a problem with its row and column; its test,
+ * visit, location, ring, surface or site is excluded as well.
  *
  * <p>Reading ends with a problem where a table exceeds 1 048 576 rows, 16 384 columns or 32 767 characters in a cell.
  *
- * <p>A table holds less than a book: {@link #write(FieldBook, Writer)} names what it left out.
+ * <p>A table cannot contain everything in a book: {@link #write(FieldBook, Writer)} returns what it leaves out.
  */
 public final class RunsCsv {
 
@@ -55,7 +55,7 @@ public final class RunsCsv {
     /**
      * {@return tables that are read by a mapping}
      *
-     * @param mapping what their headers stand for
+     * @param mapping the meaning of their headers
      */
     public RunsCsv withMapping(TableMapping mapping) {
         return new RunsCsv(Objects.requireNonNull(mapping, "mapping"), dialect);
@@ -91,8 +91,8 @@ public final class RunsCsv {
     }
 
     /**
-     * Reads a table visit by visit, so that no more than one is held at a time: as often as rows go over to another visit, hands
-     * out a book of the rows up to there. Rows of a visit that came before are a problem and left out.
+     * Reads a table visit by visit, so that only one visit is in memory: at each change to another visit, passes on a book of
+     * the rows before it. Later rows of an earlier visit are a problem and are left out.
      *
      * @param csv   the table's bytes, as for {@link #read(InputStream)}
      * @param parts takes each part and its problems
@@ -103,12 +103,12 @@ public final class RunsCsv {
     }
 
     /**
-     * Writes a book: the columns that it fills, one for each unit it uses, and rows ending in CR LF. Texts that a spreadsheet
-     * would run as formulas get an apostrophe before them, which reading takes away.
+     * Writes a book: the columns that it fills, one for each unit, and rows ending in CR LF. Texts that a spreadsheet would run
+     * as formulas get a leading apostrophe, which reading removes.
      *
      * @param book   the book
      * @param target where to; it is flushed and stays open
-     * @return the places of what a table cannot hold or would read back otherwise, in the order of the book
+     * @return the places of values that a table cannot contain or that would change when read back, in the order of the book
      * @throws IOException if the target cannot be written to
      */
     public List<Place> write(FieldBook book, Writer target) throws IOException {
@@ -117,9 +117,9 @@ public final class RunsCsv {
     }
 
     /**
-     * Writes books as one table, holding no more than one at a time; what of each no table can hold, {@link #notHeld} tells.
+     * Writes books as one table, with only one in memory; {@link #notHeld} returns what a table cannot contain of each.
      *
-     * @param parts  the books; they are gone through twice, first for the columns
+     * @param parts  the books; they are iterated twice, first for the columns
      * @param target where to; it is flushed and stays open
      * @throws IOException if the target cannot be written to
      */
@@ -153,7 +153,7 @@ public final class RunsCsv {
     }
 
     /**
-     * {@return the places of what a table cannot hold or would read back otherwise, in the order of the book}: hosts' own values,
+     * {@return the places of values that a table cannot contain or that would change when read back, in the order of the book}: hosts' own values,
      * instruments, maintenance, amendments, stated resolutions, records that two rows cannot tell apart
      *
      * @param book the book
@@ -170,8 +170,8 @@ public final class RunsCsv {
     }
 
     /**
-     * Writes what a table of this book holds, for programs: a metadata document after the W3C's Metadata Vocabulary for Tabular
-     * Data, to lie beside the table with {@code -metadata.json} behind its name.
+     * Writes the description of a table of this book for programs: a metadata document in the W3C's Metadata Vocabulary for
+     * Tabular Data. Its file is in the folder of the table and has the name of the table followed by {@code -metadata.json}.
      *
      * @param book   the book
      * @param url    the table's name, as seen from the metadata

@@ -16,13 +16,13 @@ import tools.jackson.dataformat.csv.CsvMapper;
 import tools.jackson.dataformat.csv.CsvReadFeature;
 import tools.jackson.dataformat.csv.CsvSchema;
 
-/** Rows of cells after RFC 4180, whatever is in them. */
+/** Reads rows of cells (RFC 4180) without interpreting them. */
 final class Table implements AutoCloseable {
 
     private static final CsvMapper CSV =
             CsvMapper.builder().enable(CsvReadFeature.WRAP_AS_ARRAY).build();
 
-    /** As far as the header is looked at for what parts the cells. */
+    /** The number of characters of the header that are searched for the separator. */
     private static final int HEAD = 1 << 16;
 
     private final MappingIterator<String[]> rows;
@@ -34,7 +34,7 @@ final class Table implements AutoCloseable {
         this.separator = separator;
     }
 
-    /** {@return the rows of bytes}: in UTF-8, or what their mark says; parted by whichever of , ; tab the header has most of */
+    /** {@return the rows of bytes}: in UTF-8 or the encoding of the byte-order mark; the separator is the most frequent of , ; tab in the header */
     static Table read(InputStream bytes) throws IOException {
         Reader reader = new BufferedReader(ByteOrderMark.reader(bytes).reader(), HEAD);
         char separator = separator(reader);
@@ -70,7 +70,7 @@ final class Table implements AutoCloseable {
      * {@return the cells of the next row, or null after the last}
      *
      * @throws IOException     if the bytes cannot be read
-     * @throws BrokenException if quotes stand where they cannot
+     * @throws BrokenException if a quote is at a place where none is allowed
      */
     String @Nullable [] next() throws IOException {
         try {
@@ -83,7 +83,7 @@ final class Table implements AutoCloseable {
         }
     }
 
-    /** Quotes where none can stand. */
+    /** Reports a quote at a place where none is allowed. */
     static final class BrokenException extends IOException {
 
         private static final long serialVersionUID = 1L;

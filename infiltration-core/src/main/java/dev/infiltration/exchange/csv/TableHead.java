@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** The first row of a table: what its columns hold. */
+/** The first row of a table: its columns. */
 final class TableHead {
 
     private final TableMapping mapping;
@@ -52,12 +52,12 @@ final class TableHead {
         problems.add(new Problem(1, column, Cell.where(1, column), message));
     }
 
-    /** {@return what each column holds; null for one that is passed over} */
+    /** {@return each column; null for one that is ignored} */
     List<@Nullable Column> columns() {
         return columns;
     }
 
-    /** {@return whether there is no header at all} */
+    /** {@return whether the header is blank} */
     boolean isBare(int at) {
         return headers[at].isBlank();
     }

@@ -7,7 +7,7 @@ import java.io.FilterReader;
 import java.io.IOException;
 import java.io.Reader;
 
-/** The characters of a table up to the first that exceeds what a spreadsheet takes: rows, columns, length of a cell. */
+/** A reader that stops where a table exceeds the limits of a spreadsheet: rows, columns, length of a cell. */
 final class TableLimits extends FilterReader {
 
     /** Common practice: the size of a sheet. */
@@ -27,7 +27,7 @@ final class TableLimits extends FilterReader {
         this.separator = separator;
     }
 
-    /** A table that is too large. */
+    /** Reports that a table is too large. */
     static final class ExceededException extends IOException {
 
         private static final long serialVersionUID = 1L;

@@ -12,10 +12,10 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** Which columns a table needs: those that some row fills, one a unit, and a few that every table has. */
+/** The columns of a table: one for each unit of each field that a row fills, and a few that every table has. */
 final class WrittenColumns {
 
-    /** Vessel, before and after of a pour stand together. */
+    /** Vessel, before and after of a pour are adjacent. */
     private static final Comparator<Column> ORDER = Comparator.comparing(WrittenColumns::group)
             .thenComparing(Column::index)
             .thenComparing(column -> Fields.ALL.indexOf(column.field()))

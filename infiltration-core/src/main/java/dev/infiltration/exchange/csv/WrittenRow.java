@@ -14,7 +14,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A row to be written: a run and the records around it, as far as there are any.
+ * A row to be written: a run with its test, location, ring, visit, surface and site where they exist.
  *
  * @param number the run's number in its test, from 1; 0 for a test without runs
  */
@@ -28,7 +28,7 @@ record WrittenRow(
         @Nullable TestRun run,
         int number) {
 
-    /** {@return what a column holds in this row, or null} */
+    /** {@return the value of a column in this row, or null} */
     @Nullable
     Object value(Field field, List<String> path) {
         if (field.equals(Fields.RUN_NUMBER)) {
@@ -41,7 +41,7 @@ record WrittenRow(
         return record == null || isTold(field) ? null : Paths.value(record, path);
     }
 
-    /** What a visit or a test names counts, be there such a record or not. */
+    /** An id in a visit or a test is written even if no such record exists. */
     private @Nullable Object id(Field field, Visit visit) {
         return switch (field.level()) {
             case SITE -> site == null ? null : site.id();
@@ -53,7 +53,7 @@ record WrittenRow(
         };
     }
 
-    /** A prewetting, and all else that comes once a test, stands beside its first run alone. */
+    /** Values that occur once in a test, such as the prewetting, are written in the row of its first run only. */
     private boolean isTold(Field field) {
         return field.level() == RowRecord.TEST && number > 1;
     }

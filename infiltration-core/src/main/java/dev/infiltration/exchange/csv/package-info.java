@@ -2,10 +2,11 @@
 // SPDX-License-Identifier: Apache-2.0
 
 /**
- * Field books as tables of runs: CSV in and out, with metadata beside it. Needs Jackson's CSV module.
+ * Reads and writes field books as tables of runs: CSV, with a metadata document. Needs Jackson's CSV module.
  *
- * <p>Reading throws nothing for what a table holds: what cannot be read is a problem with its row and column. Writing names what
- * a table cannot hold. {@link java.io.IOException} is thrown for what cannot be fetched or put down.
+ * <p>Reading throws nothing for the content of a table: each value that cannot be read is a problem with its row and column.
+ * Writing reports what a table cannot contain. {@link java.io.IOException} is thrown if a file or stream cannot be read or
+ * written.
  *
  * <pre>{@code
  * RunsCsv csv = RunsCsv.withDefaults().withMapping(mapping);

@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 
-/** The parts of a feature collection; what is absent is left out, but for a geometry, which is null then. */
+/** Writes the parts of a feature collection. Absent values are omitted; an absent geometry is null. */
 final class Features {
 
     private static final BigDecimal MOST_LATITUDE = BigDecimal.valueOf(90);
@@ -38,7 +38,7 @@ final class Features {
         json.writeEndObject();
     }
 
-    /** What has no id of its own has none here. */
+    /** A record without an id gives a feature without an id. */
     void start(@Nullable String... id) {
         json.writeStartObject();
         json.writeStringProperty("type", "Feature");
@@ -49,7 +49,7 @@ final class Features {
         json.writeName("geometry");
     }
 
-    /** Percent-encoded where it would be taken for the sign between two ids (RFC 3986, 2.1). */
+    /** Percent-encoded where it could be read as the separator of two ids (RFC 3986, 2.1). */
     private static String escaped(@Nullable String id) {
         return String.valueOf(id).replace("%", "%25").replace("/", "%2F");
     }

@@ -23,8 +23,8 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The latest row with a figure of every location and surface, or the latest where none has one; and the latest visit. A visit
- * without a date is earlier than any with one. Training visits are left out.
+ * The latest row with a rate or bound of every location and surface, or the latest row where none has one; and the latest
+ * visit. A visit without a date is earlier than any with one. Training visits are excluded.
  */
 final class Latest {
 

@@ -28,10 +28,10 @@ import tools.jackson.core.JsonGenerator;
 /**
  * A review for maps: a GeoJSON feature (RFC 7946) for every location and every surface, with the latest rate.
  *
- * <p>A location is a point, longitude before latitude, on WGS 84; without a position on earth its geometry is null. A surface is
- * the points of its locations. {@code outcome} qualifies {@code rate}: measured, upper-bound, lower-bound or withheld; both are
+ * <p>A location is a point, longitude before latitude, on WGS 84; without a geographic position its geometry is null. A surface
+ * is the points of its locations. {@code outcome} qualifies {@code rate}: measured, upper-bound, lower-bound or withheld; both are
  * absent where nothing was tested. Rates are at full precision, in mm/h. The latest rate is that of the latest date with a rate or
- * a bound; of several on one day the last in the book. A later visit that gave neither is named beside it.
+ * a bound; of several on one day the last in the book. A later visit without either is also named.
  */
 public final class ReviewGeoJson {
 
@@ -44,7 +44,7 @@ public final class ReviewGeoJson {
     }
 
     /**
-     * Writes a review as one feature collection, with a line end behind it.
+     * Writes a review as one feature collection, followed by a line end.
      *
      * @param review the review
      * @param out    where to; it is flushed and stays open
@@ -136,7 +136,7 @@ public final class ReviewGeoJson {
         });
     }
 
-    /** By each criterion that is about locations and was not refused there. */
+    /** By each criterion for locations that could be evaluated. */
     private void passes(LocationRate row, InfiltrationRate figure) {
         List<Criterion> criteria = latest.decisions(row.visit()).stream()
                 .map(VisitDecision::decision)

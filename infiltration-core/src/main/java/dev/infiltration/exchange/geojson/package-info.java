@@ -4,8 +4,8 @@
 /**
  * Reviewed locations and surfaces for maps: GeoJSON (RFC 7946).
  *
- * <p>Nothing is thrown for what a book holds: a location without a position on earth has no geometry. {@link
- * java.io.IOException} is thrown for what cannot be put down.
+ * <p>Nothing is thrown for the content of a book: a location without a geographic position has no geometry. {@link
+ * java.io.IOException} is thrown if a file or stream cannot be written.
  *
  * <pre>{@code
  * Review review = Review.of(FieldBookJson.withDefaults().read(path));

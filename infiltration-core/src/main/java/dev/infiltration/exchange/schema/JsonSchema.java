@@ -12,14 +12,14 @@ import java.util.Objects;
 /**
  * A JSON Schema, draft 2020-12, of a document of this library.
  *
- * <p>What no schema can say, and reading says all the same: that no key is repeated; that a time zone is known; that a number
- * or a string of digits has at most 34 digits and, as a string or as a watch shows it, a magnitude that an amount may have;
- * the limits of {@link dev.infiltration.exchange.ReadLimits}. What only a rule says, such as ids being unique, neither says.
+ * <p>A schema cannot require what reading also checks: that no key is repeated; that a time zone is known; that a number or a
+ * string of digits has at most 34 digits and, as a string or a stopwatch time, the magnitude of an amount; the limits of
+ * {@link dev.infiltration.exchange.ReadLimits}. Neither checks what a rule checks, such as unique ids.
  */
 public enum JsonSchema {
     /** The field book, version 1. A further line of a {@code .jsonl} file is {@code #/$defs/Visit}. */
     FIELD_BOOK("field-book.schema.json"),
-    /** The review. Keys that it does not know are taken: later versions add some. */
+    /** The review. Unknown keys are allowed, because later versions may add keys. */
     REVIEW("review.schema.json");
 
     private final String fileName;
@@ -28,7 +28,7 @@ public enum JsonSchema {
         this.fileName = fileName;
     }
 
-    /** {@return the name that its file has} */
+    /** {@return the name of its file} */
     public String fileName() {
         return fileName;
     }

@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: Apache-2.0
 
 /**
- * JSON Schemas (draft 2020-12) of what is read and written: for editors, for validators, for programs in other languages.
+ * JSON Schemas (draft 2020-12) of the documents that are read and written, for editors, validators and programs in other languages.
  *
- * <p>The schemas are texts; no validator comes with them, and nothing is thrown for a document. A schema of a field book
- * takes what {@link dev.infiltration.exchange.FieldBookJson} reads without a problem, and the other way round but for what
- * no schema can say: {@link dev.infiltration.exchange.schema.JsonSchema} lists that.
+ * <p>The schemas are texts without a validator. The schema of the field book accepts every document that {@link
+ * dev.infiltration.exchange.FieldBookJson} reads without a problem. The reverse also applies, except for the checks that
+ * {@link dev.infiltration.exchange.schema.JsonSchema} lists.
  *
  * <pre>{@code
  * for (JsonSchema schema : JsonSchema.values()) {

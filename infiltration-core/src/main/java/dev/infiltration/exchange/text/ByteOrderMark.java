@@ -13,15 +13,15 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-/** A byte-order mark: its bytes, and the encoding that they tell of. */
+/** A byte-order mark: its bytes and the encoding that they identify. */
 public final class ByteOrderMark {
 
-    /** What stands for bytes that are no character of the encoding: half a surrogate pair, which sound text never holds. */
+    /** Replaces bytes that are not a character of the encoding: half a surrogate pair, which valid text never contains. */
     public static final char UNSOUND = '\uDFFF';
 
     private static final int LONGEST = 4;
 
-    /** The longer before those that start alike. */
+    /** A longer mark is before a shorter one with the same start. */
     private static final List<ByteOrderMark> ALL = List.of(
             new ByteOrderMark("\u0000\u0000\u00FE\u00FF", "UTF-32BE"),
             new ByteOrderMark("\u00FF\u00FE\u0000\u0000", "UTF-32LE"),
@@ -39,7 +39,7 @@ public final class ByteOrderMark {
     }
 
     /**
-     * Characters behind a mark.
+     * The characters after a mark.
      *
      * @param reader   the characters
      * @param encoding the name of the encoding
@@ -47,7 +47,7 @@ public final class ByteOrderMark {
     public record Marked(Reader reader, String encoding) {}
 
     /**
-     * {@return the characters of bytes, by their mark, or of UTF-8 without one}
+     * {@return the characters of bytes, in the encoding of their mark, or UTF-8 without one}
      *
      * @param bytes the bytes
      * @throws IOException if they cannot be read

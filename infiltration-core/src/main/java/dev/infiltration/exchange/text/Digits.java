@@ -7,7 +7,7 @@ import java.math.BigDecimal;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** Numbers from their digits, never by a locale and never computed with before their exponent is known to be small. */
+/** Reads numbers from their digits, independent of the locale; the exponent is checked before any arithmetic. */
 public final class Digits {
 
     /** A number as JSON writes it, RFC 8259 section 6. */
@@ -21,7 +21,7 @@ public final class Digits {
 
     private Digits() {}
 
-    /** {@return a JSON number, or null when it has an exponent that no decimal holds} */
+    /** {@return a JSON number, or null when its exponent is too large for a decimal} */
     public static @Nullable BigDecimal decimal(String number) {
         try {
             return new BigDecimal(number);
@@ -30,19 +30,19 @@ public final class Digits {
         }
     }
 
-    /** {@return the number that a string of digits stands for, or null when it is no JSON number} */
+    /** {@return the number of a string of digits, or null when it is not a JSON number} */
     public static @Nullable BigDecimal quoted(String text) {
         return text.length() <= LONGEST && NUMBER.matcher(text).matches() ? decimal(text) : null;
     }
 
-    /** {@return the number, a zero with at most 34 places}: its exponent says nothing and would cost time */
+    /** {@return the number, a zero with at most 34 places}: a larger exponent of zero has no meaning and costs time */
     public static BigDecimal held(BigDecimal value) {
         return value.signum() == 0
                 ? value.setScale(Math.max(-MOST_DIGITS, Math.min(MOST_DIGITS, value.scale())))
                 : value;
     }
 
-    /** {@return the whole number, however it was written: 3, 3.0, 3e0; or null when it is none or no int holds it} */
+    /** {@return the whole number in any notation: 3, 3.0, 3e0; or null when it is not whole or not in the range of an int} */
     public static @Nullable Integer whole(String number) {
         @Nullable BigDecimal decimal = decimal(number);
         try {

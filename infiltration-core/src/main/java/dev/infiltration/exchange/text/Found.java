@@ -5,7 +5,7 @@ package dev.infiltration.exchange.text;
 
 import java.util.Locale;
 
-/** What was found, for people: short, and without characters that would do something to a terminal. */
+/** Shows what was found in a message: shortened and without control characters. */
 public final class Found {
 
     private static final int LONGEST = 40;
@@ -17,7 +17,7 @@ public final class Found {
         return '"' + shortened(text) + '"';
     }
 
-    /** {@return the first 40 characters of a text, those that do something to a terminal as escapes} */
+    /** {@return the first 40 characters of a text, control characters as escapes} */
     public static String shortened(String text) {
         StringBuilder shown = new StringBuilder();
         int characters = 0;

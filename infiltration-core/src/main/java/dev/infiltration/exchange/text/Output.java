@@ -17,9 +17,9 @@ import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.core.util.Separators;
 
-/** Where JSON is written: over many lines for people, or as one line; both end with a line feed. */
+/** Writes JSON on many lines for people, or on one line; both end with a line feed. */
 public enum Output {
-    /** Members and entries on lines of their own, two spaces deeper than what holds them. */
+    /** Each member and entry on a new line, indented by two spaces more than its parent. */
     PAGE(new Page()),
     /** All on one line. */
     LINE(ObjectWriteContext.empty());

@@ -8,8 +8,8 @@ import java.io.Writer;
 import java.util.Locale;
 
 /**
- * Writes half a surrogate pair as a JSON escape: strings may hold one, encodings may not. It stands nowhere in JSON but
- * within a string.
+ * Writes half a surrogate pair as a JSON escape: a string may contain one, an encoding may not. In JSON it
+ * occurs only within a string.
  */
 final class SoundWriter extends Writer {
 
@@ -68,7 +68,7 @@ final class SoundWriter extends Writer {
         target.flush();
     }
 
-    /** Leaves the target open: who opened it closes it. */
+    /** Leaves the target open for the caller to close. */
     @Override
     public void close() throws IOException {
         target.flush();

@@ -8,7 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** Elapsed times as a watch shows them, {@code 2:21.7} or {@code 1:02:21.7}, in seconds with the digits shown. */
+/** Reads elapsed times as a stopwatch shows them, {@code 2:21.7} or {@code 1:02:21.7}, in seconds with the digits shown. */
 public enum Stopwatch {
     /** Minutes and seconds, the seconds below 60. */
     MINUTES("min:s", "([0-9]{1,15}):([0-9]{1,2}(?:\\.[0-9]{1,34})?)", "2:21.7"),
@@ -27,17 +27,17 @@ public enum Stopwatch {
         this.example = example;
     }
 
-    /** {@return what stands in place of a unit} */
+    /** {@return the text used in place of a unit} */
     public String unit() {
         return unit;
     }
 
-    /** {@return what the watch may show} */
+    /** {@return the expected form} */
     public String example() {
         return example;
     }
 
-    /** {@return the seconds shown, or null when {@code text} is no such display} */
+    /** {@return the seconds shown, or null when {@code text} has another form} */
     public @Nullable BigDecimal seconds(String text) {
         Matcher parts = pattern.matcher(text);
         if (!parts.matches()) {

@@ -2,10 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 
 /**
- * What documents of every kind share: digits, what a watch shows, byte-order marks, JSON generators. Not exported.
+ * Shared by all kinds of documents: digits, stopwatch times, byte-order marks, JSON generators. Not exported.
  *
- * <p>What cannot be read answers null, for the caller to say where it stood; what cannot be written throws as its target
- * does.
+ * <p>A value that cannot be read is null, and the caller reports its place. Writing throws what the target throws.
  *
  * <pre>{@code
  * Reader reader = ByteOrderMark.reader(bytes).reader();

@@ -46,7 +46,7 @@ class RunsCsvSizeTest {
         return FieldBook.of().withVisits(List.of(visit));
     }
 
-    /** Parts that are made as they are asked for. */
+    /** Parts that are created on request. */
     private static final class Parts implements Iterable<FieldBook> {
 
         @Override

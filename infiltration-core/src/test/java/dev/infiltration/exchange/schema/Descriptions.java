@@ -33,7 +33,7 @@ final class Descriptions {
         return of(record, "");
     }
 
-    /** {@return what is said of a component} */
+    /** {@return the description of a component} */
     Optional<String> of(Class<?> record, String component) {
         return Optional.ofNullable(
                 known.computeIfAbsent(record, Descriptions::read).get(component));
