@@ -13,7 +13,7 @@ import javax.measure.quantity.Mass;
 /**
  * What to do next at a location.
  *
- * <p>No step hurries anyone: a time that is missed costs one prewetting. Traffic and safety come first, always.
+ * <p>Never hurry: a missed time costs one prewetting. Traffic and safety always come first.
  */
 public sealed interface NextStep {
 
@@ -21,7 +21,7 @@ public sealed interface NextStep {
     String text();
 
     /**
-     * Prewet the spot, in a new test of the record.
+     * Prewet the location, in a new test of the record.
      *
      * @param water the mass of water
      * @param occasion why now
@@ -46,7 +46,7 @@ public sealed interface NextStep {
             return switch (occasion) {
                 case FIRST -> prewet;
                 case START_MISSED ->
-                    prewet + " The time to start is over: it costs one prewetting, no more; do not hurry.";
+                    "Too late to start the run: prewet again with " + water + ". Do not hurry.";
                 case REPEAT_MISSED -> "If another run is wanted: " + prewet + " Do not hurry.";
                 case VOID -> prewet + " What was poured last is void.";
             };
@@ -99,7 +99,7 @@ public sealed interface NextStep {
     }
 
     /**
-     * Stop waiting: the rate is surely below the user's limit. Stopping is no deviation; the rate is told as at most so much.
+     * Stop waiting: the rate is below the user's limit. Stopping is no deviation; the result is an upper bound.
      *
      * @param atMost what the rate is at most, so far
      */
@@ -113,13 +113,13 @@ public sealed interface NextStep {
     }
 
     /**
-     * Make good what the record says is not as the method asks, and write it down, before anything is poured.
+     * Correct what the record states is not as the method requires, and write it down, before any pouring.
      *
-     * @param lack what is not
+     * @param lack what to correct
      */
     record MakeReady(Lack lack) implements NextStep {
 
-        /** What the record says is lacking. */
+        /** What the record states as missing. */
         public enum Lack implements JsonName {
             /** The surface was not swept. */
             SWEEPING,
@@ -151,7 +151,7 @@ public sealed interface NextStep {
     }
 
     /**
-     * Write down what is missing: without it the next step cannot be told.
+     * Write down what is missing: without it there is no next step.
      *
      * @param member the member of the record that is missing, {@code start} or {@code elapsed}
      */
@@ -172,13 +172,13 @@ public sealed interface NextStep {
 
         /** Reason a location is done. */
         public enum Reason implements JsonName {
-            /** As many runs as the method counts in a day were made. */
+            /** All runs that the method uses in a day were made. */
             RUNS_MADE,
-            /** What was poured last was given up and its water stands, or water stood before. */
+            /** The last pouring was stopped with water left, or water stood on the surface before. */
             WATER_STANDS,
             /** It rains. */
             RAIN,
-            /** Another location was tested nearer, and more shortly before, than the method allows. */
+            /** Another location was tested closer and more recently than the method allows. */
             TOO_NEAR,
             /** The record says why no test is made. */
             NOT_TESTED,
@@ -189,12 +189,12 @@ public sealed interface NextStep {
         @Override
         public String text() {
             return switch (reason) {
-                case RUNS_MADE -> "Done here for the day: the runs are made.";
-                case WATER_STANDS -> "Done here for the day: water stands.";
-                case RAIN -> "Done here for the day: rain. What it falls on while it is poured is void.";
-                case TOO_NEAR -> "Done here for the day: another location was tested too near, too shortly before.";
-                case NOT_TESTED -> "Done here: the record says why no test is made.";
-                case OTHER_DAY -> "Done here: it is not the day of the visit.";
+                case RUNS_MADE -> "Stop here for today: all runs are made.";
+                case WATER_STANDS -> "Stop here for today: water stands on the surface.";
+                case RAIN -> "Stop here for today: rain. A pouring during rain is void.";
+                case TOO_NEAR -> "Stop here for today: another location nearby was tested too recently.";
+                case NOT_TESTED -> "No test here: the record states the reason.";
+                case OTHER_DAY -> "No test now: today is not the day of the visit.";
             };
         }
     }

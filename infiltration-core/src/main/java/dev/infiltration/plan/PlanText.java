@@ -26,10 +26,10 @@ final class PlanText {
 
     private static final double LITRES_PER_GALLON = 3.785411784;
 
-    /** How closely a ring is taken to be set. */
+    /** Position tolerance of a ring. */
     static final Reading<Length> SLIP = Reading.of("10", FieldUnit.MILLIMETRE);
 
-    /** Shorter times are told in seconds. */
+    /** Shorter times are given in seconds. */
     private static final long SHORT_MINUTES = 5;
 
     private final VisitPlan plan;
@@ -42,11 +42,11 @@ final class PlanText {
     static String of(VisitPlan plan) {
         PlanText text = new PlanText(plan);
         text.head();
-        text.list("Beware", plan.cautions());
+        text.list("Safety", plan.cautions());
         text.locations();
         text.amounts();
         plan.joints().ifPresent(text::ring);
-        text.list("Take along", plan.equipment());
+        text.list("Equipment", plan.equipment());
         text.list("At each location", plan.steps());
         return String.join("\n", text.lines) + "\n";
     }
@@ -66,9 +66,9 @@ final class PlanText {
 
     private String noWindow() {
         return plan.rain()
-                .map(rain -> "no dry time found in the record of rain from " + clock(rain.from()) + " to "
+                .map(rain -> "no dry time in the rain record from " + clock(rain.from()) + " to "
                         + clock(rain.to()) + " (" + plan.zone() + ")")
-                .orElseGet(() -> "no record of rain given; the last rain must have ended "
+                .orElseGet(() -> "no rain record given; required: the last rain ended "
                         + plan.method().limit(Limit.DRY_TIME) + " before");
     }
 
@@ -85,10 +85,10 @@ final class PlanText {
         plan.planned().forEach(location -> location(location, ""));
         plan.spares().forEach(location -> location(location, spare(location)));
         if (plan.missing() > 0) {
-            String why = plan.drawn().isPresent() ? "no room was found for %d more" : "%d more to choose";
+            String why = plan.drawn().isPresent() ? "no room found for %d more" : "%d more to select";
             add("  " + why, plan.missing());
         }
-        plan.drawn().ifPresent(drawn -> add("  drawn with seed %d", drawn.seed()));
+        plan.drawn().ifPresent(drawn -> add("  selected with seed %d", drawn.seed()));
     }
 
     private String spare(Location location) {
@@ -97,7 +97,7 @@ final class PlanText {
                         .filter(near -> near.spare().equals(location))
                         .map(near -> String.format(
                                 Locale.ROOT,
-                                ", %.2f m clear of %s: %s asked",
+                                ", %.2f m clear of %s (required: %s)",
                                 near.clearMetres(),
                                 or(near.planned().id(), "one without id"),
                                 plan.method().limit(Limit.CLEAR_SPACING).in(plan.system())))
@@ -113,16 +113,16 @@ final class PlanText {
 
     private void amounts() {
         add("");
-        add("Rate expected: %s", spread(InfiltrationRate::toString));
-        add("Runs at a location: %d, after a prewetting", plan.runs());
+        add("Expected rate: %s", spread(InfiltrationRate::toString));
+        add("Runs per location: %d, after a prewetting", plan.runs());
         add(
-                "Water: %s a location, in all %s",
+                "Water: %s per location, %s in total",
                 plan.waterPerLocation(), plan.waterInAll().map(Object::toString).orElse("not known"));
-        add("Pour to hold the head: %s", spread(rate -> pour(plan.spot(rate).pourLitresPerMinute())));
-        add("Prewetting takes: %s", spread(rate -> time(plan.spot(rate).preWetTime())));
-        add("Run takes: %s", spread(rate -> time(plan.spot(rate).runTime())));
-        add("Moving, sealing and cleaning up: %s", plan.setUp().isZero() ? "not counted" : time(plan.setUp()));
-        add("Location takes: %s", spread(rate -> time(plan.timePerLocation(rate))));
+        add("Pour rate to keep the head: %s", spread(rate -> pour(plan.spot(rate).pourLitresPerMinute())));
+        add("Prewetting time: %s", spread(rate -> time(plan.spot(rate).preWetTime())));
+        add("Run time: %s", spread(rate -> time(plan.spot(rate).runTime())));
+        add("Moving, sealing and cleaning up: %s", plan.setUp().isZero() ? "not included" : time(plan.setUp()));
+        add("Time per location: %s", spread(rate -> time(plan.timePerLocation(rate))));
         add(
                 "Time on site: %s",
                 spread(rate -> plan.timeOnSite(rate).map(PlanText::time).orElse("not known")));
@@ -135,7 +135,7 @@ final class PlanText {
         add(
                 "  best at x %.0f mm, y %.0f mm, set to %s: %.1f %% open in the ring, %.1f %% in the pattern",
                 best.offset().x(), best.offset().y(), SLIP, 100 * best.openShare(), 100 * best.patternShare());
-        add("  placed blindly, off by up to %+.0f %%", 100 * joints.worst().mismatch());
+        add("  worst position: open area differs from the pattern by %+.0f %%", 100 * joints.worst().mismatch());
     }
 
     /** {@return a figure at the likely rate, and at the bounds where they differ} */

@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Speed;
 
-/** A decision on a surface as it was found at a visit: as stated, and how sure. */
+/** A decision on a surface at a visit: the literal result, whether it is confirmed, and the reasons where it is not. */
 final class DecisionPart {
 
     private DecisionPart() {}
@@ -22,26 +22,27 @@ final class DecisionPart {
         };
     }
 
-    /** {@return the decision in two or three words} */
+    /** {@return the literal result, with a note where it is not confirmed} */
     static String inShort(Decision decision) {
         boolean isBare = decision.literalResult() == Decision.LiteralResult.NOT_EVALUATED || decision.isConfirmed();
-        return literalResult(decision) + (isBare ? "" : ", not shown");
+        return literalResult(decision) + (isBare ? "" : ", not confirmed");
     }
 
     static Block of(Decision decision) {
         FieldUnit<Speed> unit = decision.criterion().limit().unit();
         List<Fact> facts = new ArrayList<>(List.of(
                 new Fact("Criterion", Phrase.written(decision.criterion())),
-                new Fact("As stated", Phrase.strong(literalResult(decision))),
-                new Fact("How sure", Phrase.of(decision.isConfirmed() ? "shown" : "not shown"))));
-        decision.figureText(unit).ifPresent(figure -> facts.add(new Fact("Figure", Phrase.of(figure))));
+                new Fact("Result", Phrase.strong(literalResult(decision))),
+                new Fact("Confirmed", Phrase.of(decision.isConfirmed() ? "yes" : "no"))));
+        decision.figureText(unit).ifPresent(rate -> facts.add(new Fact("Compared rate", Phrase.of(rate))));
         facts.add(new Fact("Locations", Phrase.of(decision.locationsText())));
         decision.areaShare().ifPresent(share -> facts.add(new Fact("Area", Phrase.of(share.area()))));
-        decision.reasons().forEach(doubt -> facts.add(new Fact("Because", Phrase.written(doubt))));
-        decision.notes().forEach(says -> facts.add(new Fact("Know", Phrase.written(says))));
+        decision.reasons().forEach(reason -> facts.add(new Fact("Reason", Phrase.written(reason))));
+        decision.notes().forEach(note -> facts.add(new Fact("Note", Phrase.written(note))));
         decision.additionalLocationCount()
                 .ifPresent(
-                        more -> facts.add(new Fact("More locations", Phrase.of("about " + more + " would decide it"))));
+                        count -> facts.add(new Fact(
+                                "Additional locations needed", Phrase.of(DecisionText.additional(decision, count)))));
         return new Block.Facts(facts);
     }
 }

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** Decisions in lines of text: first as stated, then how sure that is. */
+/** Decisions in lines of text: the literal result, whether it is confirmed, and the reasons where it is not. */
 final class DecisionText {
 
     private static final String BESIDE = "    ";
@@ -56,25 +56,31 @@ final class DecisionText {
     private static List<String> lines(Decision decision, RateWords words) {
         String head = decision.criterion().purpose().word().replace('-', ' ') + ", " + decision.criterion() + ": ";
         if (decision.literalResult() == LiteralResult.NOT_EVALUATED) {
-            return List.of("Not decided: " + head + String.join("; ", decision.reasons()));
+            return List.of("Not evaluated: " + head + String.join("; ", decision.reasons()));
         }
         List<String> lines = new ArrayList<>();
-        lines.add((decision.literalResult() == LiteralResult.MET ? "Met" : "Not met") + " as stated: " + head
+        lines.add((decision.literalResult() == LiteralResult.MET ? "Met" : "Not met")
+                + (decision.isConfirmed() ? ", confirmed: " : ", not confirmed: ") + head
                 + decision.outcome()
                         .map(outcome -> words.text(outcome, decision.criterion()::text))
                         .orElse(locations(decision)
                                 + decision.areaShare()
                                         .filter(share -> share.passing() > 0)
                                         .map(share -> ", " + share.area())
-                                        .orElse(""))
-                + (decision.isConfirmed() ? ", shown" : ", not shown"));
-        decision.reasons().forEach(doubt -> lines.add(BESIDE + "Not sure: " + doubt));
-        decision.notes().forEach(saying -> lines.add(BESIDE + "Know: " + saying));
+                                        .orElse("")));
+        decision.reasons().forEach(reason -> lines.add(BESIDE + "Not confirmed because: " + reason));
+        decision.notes().forEach(note -> lines.add(BESIDE + "Note: " + note));
         decision.additionalLocationCount()
-                .ifPresent(more -> lines.add(BESIDE + "More locations: about " + more + " would decide it"
-                        + decision.additionalLocationCountConservative().stream()
-                                .mapToObj(careful -> ", " + careful + " to be careful")
-                                .collect(Collectors.joining())));
+                .ifPresent(count -> lines.add(BESIDE + "Additional locations needed: " + additional(decision, count)));
         return lines;
+    }
+
+    /** {@return how many more locations are needed, from the variation observed and from its upper limit} */
+    static String additional(Decision decision, long count) {
+        return "about " + count
+                + decision.additionalLocationCountConservative().stream()
+                        .mapToObj(conservative ->
+                                " (" + conservative + " if the variation is at its upper 80 % confidence limit)")
+                        .collect(Collectors.joining());
     }
 }

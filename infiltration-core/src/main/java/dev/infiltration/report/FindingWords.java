@@ -6,7 +6,7 @@ import dev.infiltration.check.Finding;
 import dev.infiltration.rule.Bias;
 import dev.infiltration.rule.Effect;
 
-/** Findings in a line. */
+/** Puts findings, their effects and their biases into words. */
 final class FindingWords {
 
     private FindingWords() {}
@@ -20,21 +20,21 @@ final class FindingWords {
         };
     }
 
-    /** {@return the way a finding pushes the rate} */
-    static String push(Bias bias) {
+    /** {@return the bias of a finding} */
+    static String bias(Bias bias) {
         return switch (bias) {
-            case RAISES -> "makes the rate look higher";
-            case LOWERS -> "makes the rate look lower";
-            case EITHER -> "moves the rate either way";
-            case NONE -> "does not move the rate";
+            case RAISES -> "may bias the rate high";
+            case LOWERS -> "may bias the rate low";
+            case EITHER -> "may bias the rate in either direction";
+            case NONE -> "does not affect the rate";
         };
     }
 
-    /** {@return a finding in a line}: what, its subject and what was found, and the way it pushes the rate */
+    /** {@return a finding in a line}: effect, bias, subject, message, remedy, rule and basis */
     static Phrase line(Finding finding) {
         Phrase subject = Phrase.written(finding.subject()).and(": ").and(Phrase.written(finding.message()));
         return Phrase.strong(word(finding.effect()))
-                .and(" (" + push(finding.bias()) + "), ")
+                .and(" (" + bias(finding.bias()) + "), ")
                 .and(subject)
                 .and(". What can be done: " + finding.remedy() + ". Rule " + finding.rule() + "; " + finding.basis()
                         + ".");

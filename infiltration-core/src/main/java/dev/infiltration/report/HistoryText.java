@@ -13,17 +13,14 @@ import dev.infiltration.review.Review;
 import dev.infiltration.review.SurfaceHistory;
 import dev.infiltration.review.SurfaceHistory.Figure;
 import dev.infiltration.statistics.Interval;
-import dev.infiltration.statistics.TextTable;
 import dev.infiltration.trend.LimitDate;
 import dev.infiltration.trend.TrendPeriod;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
-/** The history of a surface in lines of text: what maintenance did, and how its rate went between. */
+/** The history of a surface in lines of text: rates before and after maintenance, and trends between. */
 final class HistoryText {
 
     private static final String BESIDE = "    ";
@@ -38,18 +35,18 @@ final class HistoryText {
     List<String> lines(SurfaceHistory history) {
         List<String> lines = new ArrayList<>();
         history.beforeAfter().forEach(each -> lines.addAll(lines(each)));
-        List<TrendPeriod> stretches = history.trend(Figure.GEOMETRIC_MEAN).stretches().stream()
+        List<TrendPeriod> periods = history.trend(Figure.GEOMETRIC_MEAN).stretches().stream()
                 .filter(HistoryText::hasTwoDates)
                 .toList();
-        stretches.forEach(stretch -> lines.addAll(lines(stretch)));
-        if (!stretches.isEmpty()) {
+        periods.forEach(period -> lines.addAll(lines(period)));
+        if (!periods.isEmpty()) {
             review.specification().criteria().forEach(criterion -> lines.addAll(lines(history.reached(criterion))));
         }
         return lines;
     }
 
-    private static boolean hasTwoDates(TrendPeriod stretch) {
-        return stretch.trend().line().isPresent();
+    private static boolean hasTwoDates(TrendPeriod period) {
+        return period.trend().line().isPresent();
     }
 
     private static List<String> lines(BeforeAfter each) {
@@ -60,12 +57,9 @@ final class HistoryText {
             lines.addAll(lines(each.comparison()));
         }
         each.recovery()
-                .ifPresent(recovery -> lines.add(BESIDE + "Share brought back of what was lost: "
-                        + TextTable.number(recovery.share())
-                        + recovery.interval(Interval.LEVEL)
-                                .map(limits -> ", " + limits)
-                                .orElse(", too few locations for an interval")));
-        each.notes().forEach(saying -> lines.add(BESIDE + "Know: " + saying));
+                .ifPresent(recovery -> lines.add(BESIDE + "Recovery of the lost rate: "
+                        + HistoryWords.recovery(recovery)));
+        each.notes().forEach(note -> lines.add(BESIDE + "Note: " + note));
         return lines;
     }
 
@@ -74,8 +68,8 @@ final class HistoryText {
                 BESIDE + "Ratio of geometric means over " + comparison.pairs()
                         + (comparison.pairs() == 1 ? " location: " : " locations: ")
                         + ratio(comparison.ratio(Interval.LEVEL)),
-                BESIDE + "Tested: " + comparison.tested(),
-                BESIDE + "Concluded: " + comparison.concluded());
+                BESIDE + "Test: " + comparison.tested(),
+                BESIDE + "Conclusion: " + comparison.concluded());
     }
 
     private static String ratio(Optional<Ratio> ratio) {
@@ -86,7 +80,7 @@ final class HistoryText {
     private static String maintenance(List<Maintenance> entries) {
         return entries.isEmpty()
                 ? " maintenance"
-                : entries.stream().map(HistoryText::maintenance).collect(Collectors.joining(" and", " ", ""));
+                : entries.stream().map(HistoryText::maintenance).collect(Collectors.joining(" and ", " ", ""));
     }
 
     private static String maintenance(Maintenance entry) {
@@ -100,16 +94,16 @@ final class HistoryText {
         return visit.subject() + " of " + visit.visit().date();
     }
 
-    private static List<String> lines(TrendPeriod stretch) {
-        String dates = stretch.points().get(0).date() + " to "
-                + stretch.points().get(stretch.points().size() - 1).date();
+    private static List<String> lines(TrendPeriod period) {
+        String dates = period.points().get(0).date() + " to "
+                + period.points().get(period.points().size() - 1).date();
         List<String> lines = new ArrayList<>();
         lines.add("Trend of the geometric mean, " + dates + ", "
-                + stretch.points().size() + " visits: factor a year "
-                + ratio(stretch.trend().annualFactor(Interval.LEVEL)));
-        lines.add(BESIDE + "Mann and Kendall's test: "
-                + stretch.trend().mannKendall().conclusion());
-        stretch.notes().forEach(saying -> lines.add(BESIDE + "Know: " + saying));
+                + period.points().size() + " visits: annual factor "
+                + ratio(period.trend().annualFactor(Interval.LEVEL)));
+        lines.add(BESIDE + "Mann–Kendall test: "
+                + period.trend().mannKendall().conclusion());
+        period.notes().forEach(note -> lines.add(BESIDE + "Note: " + note));
         return lines;
     }
 
@@ -117,19 +111,13 @@ final class HistoryText {
         String limit = each.criterion() + ": ";
         if (each.crossing() instanceof LimitDate.Expected given) {
             List<String> lines = new ArrayList<>();
-            lines.add("Expected date at the limit, " + limit + given.expected() + " ("
-                    + TextTable.number(100 * given.level()) + " % prediction limits " + orOpen(given.earliest())
-                    + " to " + orOpen(given.latest()) + ")");
-            given.notes().forEach(saying -> lines.add(BESIDE + "Know: " + saying));
+            lines.add("Expected date at the limit, " + limit + HistoryWords.date(given));
+            given.notes().forEach(note -> lines.add(BESIDE + "Note: " + note));
             each.nextTestText().ifPresent(words -> lines.add(BESIDE + words));
             return lines;
         }
         return each.crossing() instanceof LimitDate.NotGiven none
                 ? List.of("No date for " + limit + String.join("; ", none.notes()))
                 : List.of();
-    }
-
-    private static String orOpen(@Nullable LocalDate day) {
-        return day == null ? "not bounded" : day.toString();
     }
 }

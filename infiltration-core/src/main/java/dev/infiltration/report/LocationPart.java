@@ -124,9 +124,9 @@ final class LocationPart {
     }
 
     /** {@return the ways in which the deviations push the rate} */
-    String pushes() {
+    String biases() {
         return deviations().stream()
-                .map(finding -> FindingWords.push(finding.bias()))
+                .map(finding -> FindingWords.bias(finding.bias()))
                 .distinct()
                 .collect(Collectors.joining("; "));
     }

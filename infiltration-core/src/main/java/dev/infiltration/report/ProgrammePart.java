@@ -14,7 +14,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-/** The programme rolled up: how many surfaces stand where, what is overdue, and each surface in a line. */
+/** The programme in summary: surfaces by status, what is overdue, and each surface in one row. */
 final class ProgrammePart {
 
     private final Review review;
@@ -29,7 +29,7 @@ final class ProgrammePart {
 
     Section section() {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(Table.of("How many surfaces stand where", List.of("Surfaces", "Number", "Area"), counts()));
+        blocks.add(Table.of("Surfaces by status", List.of("Surfaces", "Number", "Area"), counts()));
         blocks.add(Paragraph.of(share()));
         blocks.add(new Section("overdue", Phrase.of("Overdue"), List.of(overdue())));
         blocks.add(new Section("surfaces", Phrase.of("Every surface"), List.of(every())));
@@ -68,19 +68,19 @@ final class ProgrammePart {
 
     private String share() {
         if (!hasCriterion()) {
-            return "No criterion was given, so this page cannot say which surfaces meet one or are due for cleaning."
-                    + " A criterion is the user's own: its limit, strictness, method and source.";
+            return "No criterion was given: this page does not state which surfaces meet one or are due for cleaning."
+                    + " The user states a criterion: its limit, relation, method and source.";
         }
-        double judged = programme.area(SurfaceStatus::isJudged);
-        return judged > 0
+        double evaluated = programme.area(SurfaceStatus::isEvaluated);
+        return evaluated > 0
                 ? String.format(
                         Locale.ROOT,
-                        "Weighted by area, %.0f %% of what was judged meets every criterion as stated: %s of %s."
-                                + " Surfaces of unknown area are left out.",
-                        100 * programme.area(SurfaceStatus::isMeeting) / judged,
+                        "Weighted by area, %.0f %% of the evaluated surfaces meet every criterion (literal result): %s of %s."
+                                + " Surfaces of unknown area are excluded.",
+                        100 * programme.area(SurfaceStatus::isMeeting) / evaluated,
                         area(programme.area(SurfaceStatus::isMeeting)),
-                        area(judged))
-                : "No surface of known area was judged.";
+                        area(evaluated))
+                : "No surface of known area was evaluated.";
     }
 
     private Block overdue() {
@@ -92,14 +92,14 @@ final class ProgrammePart {
             }
             if (surface.isTestOverdue(asOf)) {
                 points.add(
-                        name.and("test was to be made by " + surface.nextTest().orElseThrow()));
+                        name.and("a test was due by " + surface.nextTest().orElseThrow()));
             }
             if (surface.isCleaned() && !surface.isRetested()) {
                 points.add(name.and("cleaned and not tested since"));
             }
         }
         return points.isEmpty()
-                ? Paragraph.of("Nothing is known to be overdue on " + asOf + ".")
+                ? Paragraph.of("Nothing is overdue on " + asOf + ".")
                 : new Block.Points(points);
     }
 

@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** Where each figure of a visit comes from: the run, the formula, the constant with its density, the method and its limits. */
+/** How each rate of a visit is computed: the run, the formula, the constant with its density, the method and its limits. */
 final class ProvenanceSection {
 
     private static final String FORMULA = "I = K\u00B7M/(D\u00B2\u00B7t)";
@@ -50,15 +50,15 @@ final class ProvenanceSection {
     Block.Section section() {
         return new Block.Section(
                 "origins",
-                Phrase.of("Where the figures come from"),
+                Phrase.of("Calculation of the rates"),
                 List.of(
                         Block.Paragraph.of("A run's rate is " + FORMULA
-                                + ": M the mass of the water that went in, D the ring's mean inside diameter, t the time it took. "
-                                + "A location's rate is the mean of its runs that count, or without a run the bound from the discontinued "
-                                + "prewetting. A surface's figures join the locations that have one."),
+                                + ": M the mass of the infiltrated water, D the mean inside diameter of the ring, t the infiltration time. "
+                                + "The rate of a location is the mean of its runs that are used; without a run it is the bound from the "
+                                + "discontinued prewetting. The rates of a surface use the locations that have a rate or a bound."),
                         Block.Table.of(
-                                "Figures of the runs and of discontinued prewettings",
-                                List.of("Figure", "Place in the book", "M", "D", "t", "K", "I", "Counts"),
+                                "Values used for each run and each discontinued prewetting",
+                                List.of("Run or prewetting", "Place in the book", "M", "D", "t", "K", "I", "Used"),
                                 figures().map(this::row).toList()),
                         method(),
                         new Block.Points(review.policyChanges().stream()
@@ -67,7 +67,7 @@ final class ProvenanceSection {
                                 .toList())));
     }
 
-    /** Those of the visit, and those of other visits of the day that a rate rests on. */
+    /** Runs and prewettings of the visit, and those of other visits of the day that a rate uses. */
     private Stream<PouringAt> figures() {
         Stream<PouringAt> own = visit.tests().stream()
                 .flatMap(test -> Stream.concat(
@@ -103,12 +103,12 @@ final class ProvenanceSection {
         if (!figure.isRun()) {
             return withRuns.contains(figure.test().test().location())
                     ? "runs were made there"
-                    : "a later prewetting does";
+                    : "a later prewetting is used";
         }
         String first = visit.method()
-                .map(method -> "the first " + method.runsPerDay() + " count")
-                .orElse("the first ones count");
-        return "of a day's runs since any maintenance " + first;
+                .map(method -> "the first " + method.runsPerDay() + " runs")
+                .orElse("the first runs");
+        return "only " + first + " of a day, or since maintenance on that day, are used";
     }
 
     /** {@return the water that was poured, less what was left standing}; empty where it was not recorded */
@@ -118,7 +118,7 @@ final class ProvenanceSection {
 
     private static String leftStanding(Pouring pouring) {
         boolean isLess = pouring.isStopped() && pouring.depthAtStop() != null;
-        return isLess ? ", less what stood " + pouring.depthAtStop() + " deep" : "";
+        return isLess ? ", less the water left at a depth of " + pouring.depthAtStop() : "";
     }
 
     private Phrase rate(RateOutcome outcome) {
@@ -148,10 +148,10 @@ final class ProvenanceSection {
                 .<Block>map(method -> new Block.Facts(List.of(
                         new Block.Fact("Method", Phrase.written(method.designation() + " (" + method.id() + ")")),
                         new Block.Fact("Limits", Phrase.of(ReportText.capital(method.verification()))))))
-                .orElse(Block.Paragraph.of("No method is known for this visit: no rule of a method was judged."));
+                .orElse(Block.Paragraph.of("Unknown method: no rule of a method was checked."));
     }
 
-    /** {@return the limits that the visit was judged by, each with its source and how far it is trusted} */
+    /** {@return the limits of the method, each with its source and source quality} */
     static Block.Section limits(TestMethod method) {
         return new Block.Section(
                 "limits",

@@ -28,12 +28,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * A season on one page: the programme rolled up, the work list for cleaning crews, every surface over the years, every visit
- * with its findings.
+ * A season on one page: the programme in summary, the work list for cleaning crews, the history of every surface, and every
+ * visit with its findings.
  *
  * <p>One HTML file that needs no script, no other file and no network; it opens from disk, prints, and follows the reader's
- * choice of light or dark. Criteria, actions and planned tests show where {@link Review#withSpecification} was told of them. No clock is
- * read: what is overdue is judged as of the day given.
+ * choice of light or dark. Criteria, actions and due tests appear if the review has a
+ * specification ({@link Review#withSpecification}). No clock is read: the user gives the day on which things are due or overdue.
  */
 public final class SeasonPage {
 
@@ -131,7 +131,7 @@ public final class SeasonPage {
         List<Block> parts = new ArrayList<>();
         parts.add(new ProgrammePart(review, programme, asOf).section());
         parts.add(new WorkList(review, programme).section());
-        parts.add(new Section("years", Phrase.of("Surfaces over the years"), surfaces(drawn)));
+        parts.add(new Section("years", Phrase.of("History of each surface"), surfaces(drawn)));
         parts.add(new Section("visits", Phrase.of("Visits"), visits()));
         parts.add(new Section("unread", Phrase.of("What could not be read, and what the user changed"), unread()));
         parts.add(new Section("cautions", Phrase.of("Cautions, and whom to defer to"), List.of(cautions())));
@@ -147,7 +147,7 @@ public final class SeasonPage {
         for (SurfaceHistory history : review.histories()) {
             parts.add(new SurfacePart(review, history, drawn).section("surface-" + (parts.size() + 1)));
         }
-        return parts.isEmpty() ? List.of(Paragraph.of("No surface has a dated figure.")) : parts;
+        return parts.isEmpty() ? List.of(Paragraph.of("No surface has a dated rate or bound.")) : parts;
     }
 
     private List<Block> visits() {
@@ -227,6 +227,6 @@ public final class SeasonPage {
         review.policyChanges()
                 .forEach(change -> lines.add(Phrase.of("Changed: ").and(Phrase.written(change))));
         return List.of(
-                lines.isEmpty() ? Paragraph.of("Everything was read, and nothing was changed.") : new Points(lines));
+                lines.isEmpty() ? Paragraph.of("Everything was read. The user changed no rule.") : new Points(lines));
     }
 }

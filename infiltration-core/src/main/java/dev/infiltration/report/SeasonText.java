@@ -24,12 +24,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * A review told to people as plain text, the same in every locale.
+ * A review as plain text, the same in every locale.
  *
- * <p>What could not be read comes first, then per visit the findings, the most serious first, each with what can still be done;
- * the rate of each location; the figures of the surface with the number of locations they rest on; and last the cautions and
- * whom to defer to. Rates have three significant digits, more where rounding would hide the side of a limit. A measured location has its
- * expanded uncertainty where the visit states how far its end point may be off.
+ * <p>The text lists the problems of reading first. Each visit follows with its findings, the most serious first, each with its
+ * remedy; the rate of each location; and the rates of the surface with the number of locations used. The cautions are last.
+ * Rates have three significant digits, more where rounding would hide the side of a limit. A measured location has its expanded
+ * uncertainty where the visit states the uncertainty of its end point.
  */
 public final class SeasonText {
 
@@ -72,18 +72,14 @@ public final class SeasonText {
     private void heading() {
         line(
                 "",
-                count(review.surfaces().size(), "visit") + ", "
-                        + count(review.runs().size(), "run") + ", "
-                        + count(review.findings().size(), "finding") + ", "
-                        + count(review.problems().size(), "problem"));
+                ReportText.count(review.surfaces().size(), "visit") + ", "
+                        + ReportText.count(review.runs().size(), "run") + ", "
+                        + ReportText.count(review.findings().size(), "finding") + ", "
+                        + ReportText.count(review.problems().size(), "problem"));
         for (Site site : review.book().sites()) {
             String name = site.name() == null ? String.valueOf(site.id()) : site.name();
             line("", name + (site.description() == null ? "" : ": " + site.description()));
         }
-    }
-
-    private static String count(int number, String noun) {
-        return number + " " + noun + (number == 1 ? "" : "s");
     }
 
     private void policy() {
@@ -115,12 +111,12 @@ public final class SeasonText {
     private void visit(SurfaceRate surface) {
         VisitAt visit = surface.visit();
         line(NEWLINE, title(visit));
-        line("  ", visit.method().map(TestMethod::verification).orElse("no rule of a method was judged"));
+        line("  ", visit.method().map(TestMethod::verification).orElse("unknown method: no rule of a method was checked"));
         findings(findingsByVisit.getOrDefault(review.placeOf(visit), List.of()));
         RateWords words = RateWords.of(visit, review.specification());
         List<LocationRate> locations = locationsByVisit.getOrDefault(visit, List.of());
         for (LocationRate location : locations) {
-            line("  ", location.location() + ": " + words.text(location) + restsOn(location));
+            line("  ", location.location() + ": " + words.text(location) + source(location));
             notes(review.tests(location).stream());
         }
         Set<String> rows = locations.stream().map(LocationRate::location).collect(Collectors.toSet());
@@ -142,13 +138,13 @@ public final class SeasonText {
         review.histories().forEach(each -> {
             List<String> lines = history.lines(each);
             if (!lines.isEmpty()) {
-                line(NEWLINE, "Surface " + each.surface().surface().id() + " over the years");
+                line(NEWLINE, "History of surface " + each.surface().surface().id());
                 lines.forEach(words -> line("  ", words));
             }
         });
     }
 
-    /** The visit that a finding stands in; the book where it stands in none. */
+    /** The visit that contains a finding; the book where none does. */
     private static Place visitOf(Finding finding) {
         Place place = finding.where();
         while (!place.isBook() && !place.isEntryOf(Visit.class)) {
@@ -184,40 +180,34 @@ public final class SeasonText {
     }
 
     private static String bias(Bias bias) {
-        return switch (bias) {
-            case RAISES -> "; makes the rate look higher";
-            case LOWERS -> "; makes the rate look lower";
-            case EITHER -> "; moves the rate either way";
-            case NONE -> "";
-        };
+        return bias == Bias.NONE ? "" : "; " + FindingWords.bias(bias);
     }
 
-    private static String restsOn(LocationRate location) {
+    private static String source(LocationRate location) {
         if (location.outcome() instanceof RateOutcome.Withheld) {
             return "";
         }
         return location.from() == LocationRate.Source.PREWETTING
                 ? ", from the discontinued prewetting"
-                : ", " + count(location.runs(), "run");
+                : ", " + ReportText.count(location.runs(), "run");
     }
 
     private static String figures(SurfaceRate surface, RateWords words) {
         String locations = surface.planned() + " planned: " + surface.measured() + " measured, " + surface.bounded()
                 + " bounded, " + surface.withheld() + " withheld, " + surface.notTested() + " not tested";
         if (surface.restOn() == 0 || surface.mean() instanceof RateOutcome.Withheld) {
-            return "Surface (" + locations + "): no figure";
+            return "Surface (" + locations + "): no rate";
         }
         return "Surface (" + locations + "): mean " + words.text(surface.mean()) + " over "
-                + count(surface.restOn(), "location") + leftOut(surface) + "; geometric mean "
+                + ReportText.count(surface.restOn(), "location") + excluded(surface) + "; geometric mean "
                 + words.text(surface.geometricMean()) + "; median " + words.text(surface.median()) + "; minimum "
                 + words.text(surface.minimum());
     }
 
-    private static String leftOut(SurfaceRate surface) {
+    private static String excluded(SurfaceRate surface) {
         return surface.withheld() == 0
                 ? ""
-                : ", leaving out " + count(surface.withheld(), "location") + " that "
-                        + (surface.withheld() == 1 ? "was" : "were") + " attempted";
+                : "; " + ReportText.count(surface.withheld(), "attempted location") + " without a rate excluded";
     }
 
     private void cautions() {

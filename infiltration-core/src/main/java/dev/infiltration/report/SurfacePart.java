@@ -10,13 +10,11 @@ import dev.infiltration.review.LimitReached;
 import dev.infiltration.review.Review;
 import dev.infiltration.review.SurfaceHistory;
 import dev.infiltration.statistics.Interval;
-import dev.infiltration.statistics.TextTable;
 import dev.infiltration.trend.LimitDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
-/** A surface over the years: its history, what maintenance did, when it comes to a limit, and its last visit. */
+/** The history of a surface: its visits, rates before and after maintenance, dates at the limits, and its last visit. */
 final class SurfacePart {
 
     private final Review review;
@@ -31,7 +29,7 @@ final class SurfacePart {
 
     Section section(String id) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(Paragraph.of(ReportText.count(history.visits().size(), "visit") + " with a figure."));
+        blocks.add(Paragraph.of(ReportText.count(history.visits().size(), "visit") + " with a rate or a bound."));
         blocks.addAll(drawn.of(new HistoryPlots(review, history).all()));
         history.beforeAfter().forEach(change -> blocks.add(change(change)));
         review.specification().criteria().forEach(criterion -> blocks.add(reached(history.reached(criterion))));
@@ -58,11 +56,11 @@ final class SurfacePart {
         facts.add(new Fact("Locations", Phrase.written(String.join(", ", change.locations()))));
         if (!change.locations().isEmpty()) {
             facts.add(new Fact("After / before", ratio(change)));
-            facts.add(new Fact("Shown", Phrase.of(change.comparison().concluded())));
+            facts.add(new Fact("Conclusion", Phrase.of(change.comparison().concluded())));
         }
         change.recovery()
-                .ifPresent(recovery -> facts.add(new Fact("Brought back", Phrase.of(percent(recovery.share())))));
-        change.notes().forEach(says -> facts.add(new Fact("Know", Phrase.written(says))));
+                .ifPresent(recovery -> facts.add(new Fact("Recovery of the lost rate", Phrase.of(HistoryWords.recovery(recovery)))));
+        change.notes().forEach(note -> facts.add(new Fact("Note", Phrase.written(note))));
         return new Block.Facts(facts);
     }
 
@@ -73,24 +71,18 @@ final class SurfacePart {
                 .orElse(Phrase.of("none: a rate of zero has no ratio"));
     }
 
-    private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.0f %% of what was lost since new", 100 * share);
-    }
-
     private static Block reached(LimitReached reached) {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("Limit", Phrase.written(reached.criterion())));
         facts.add(new Fact("Expected date at the limit", Phrase.written(when(reached.crossing()))));
-        reached.crossing().notes().forEach(says -> facts.add(new Fact("Know", Phrase.written(says))));
+        reached.crossing().notes().forEach(note -> facts.add(new Fact("Note", Phrase.written(note))));
         reached.nextTestText().ifPresent(words -> facts.add(new Fact("Next test", Phrase.of(words))));
         return new Block.Facts(facts);
     }
 
     private static String when(LimitDate crossing) {
         return crossing instanceof LimitDate.Expected expected
-                ? expected.expected() + " (" + TextTable.number(100 * expected.level()) + " % prediction limits "
-                        + (expected.earliest() == null ? "not bounded" : expected.earliest()) + " to "
-                        + (expected.latest() == null ? "not bounded" : expected.latest()) + ")"
+                ? HistoryWords.date(expected)
                 : "no date can be given";
     }
 }

@@ -51,17 +51,20 @@ record SurfaceStatus(
         return visits.stream().filter(row -> row.restOn() > 0).reduce((earlier, later) -> later);
     }
 
-    /** {@return whether every criterion is met as stated}, so far as there is a figure for any */
+    /** {@return whether every evaluated criterion is met, and the record is complete} */
     boolean isMeeting() {
-        return isJudged()
-                && judged().stream().allMatch(decision -> decision.literalResult() == Decision.LiteralResult.MET);
+        return !isOpen() && isEvaluated() && isLiterallyMet();
     }
 
-    boolean isJudged() {
-        return !judged().isEmpty();
+    private boolean isLiterallyMet() {
+        return evaluated().stream().allMatch(decision -> decision.literalResult() == Decision.LiteralResult.MET);
     }
 
-    private List<Decision> judged() {
+    boolean isEvaluated() {
+        return !evaluated().isEmpty();
+    }
+
+    private List<Decision> evaluated() {
         return decisions.stream()
                 .filter(decision -> decision.literalResult() != Decision.LiteralResult.NOT_EVALUATED)
                 .toList();
@@ -69,7 +72,7 @@ record SurfaceStatus(
 
     /** {@return whether work is due}: the table of actions names a day or a criterion is not met, and nothing was done since */
     boolean isDue() {
-        return (dueDay().isPresent() || (isJudged() && !isMeeting())) && !isWorkedOnSince();
+        return (dueDay().isPresent() || (isEvaluated() && !isLiterallyMet())) && !isWorkedOnSince();
     }
 
     boolean isOverdue(LocalDate asOf) {

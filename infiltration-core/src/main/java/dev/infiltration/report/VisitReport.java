@@ -27,10 +27,10 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The report of one visit: what the method asks a report to state, and what is missing of it; each rate with the deviations
- * stated beside it and the way they push it; the readings as written; and where every figure comes from.
+ * and their bias; the readings as written; and how every rate is computed.
  *
- * <p>As Markdown (CommonMark with pipe tables), and as one HTML page that needs no other file and no network. Whatever the
- * book says stands there as text: it marks up nothing, runs nothing and reorders nothing around it.
+ * <p>As Markdown (CommonMark with pipe tables), and as one HTML page that needs no other file and no network. Text of
+ * the book is escaped: it cannot add markup, run code or reorder the text around it.
  */
 public final class VisitReport {
 
@@ -118,8 +118,8 @@ public final class VisitReport {
     }
 
     /**
-     * {@return the items of the method's data that a report must state here and the book does not say}; what is missing of the
-     * figures of a test, such as its prewetting time, the report names beside them
+     * {@return the items that the method requires in a report of this visit and that the book does not state}; missing values of a
+     * test, such as its prewetting time, are reported with the test
      */
     public List<ReportItem.Item> missing() {
         return visit.missingItems();
@@ -144,7 +144,7 @@ public final class VisitReport {
         Phrase where = Phrase.of("Surface ").and(Phrase.written(record.surface()));
         String verified = visit.method()
                 .map(TestMethod::verification)
-                .orElse("no method is known for this visit: no rule of a method was judged");
+                .orElse("unknown method: no rule of a method was checked");
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(
                 where.and(", ").and(Phrase.written(record.date())).and(".")));
@@ -203,7 +203,7 @@ public final class VisitReport {
     private List<Block> rates(List<LocationPart> locations, RateWords words) {
         List<List<Phrase>> rows = new ArrayList<>();
         locations.forEach(part -> rows.add(List.of(
-                part.name(), part.rate(), part.deviations().isEmpty() ? Phrase.of("none") : Phrase.of(part.pushes()))));
+                part.name(), part.rate(), part.deviations().isEmpty() ? Phrase.of("none") : Phrase.of(part.biases()))));
         List<Block> blocks = new ArrayList<>();
         blocks.add(Block.Table.of("Rates of the locations", List.of("Location", "Rate", "Deviations stated"), rows));
         if (review.locations(visit).stream().anyMatch(LocationRate::hasEndPoint)) {

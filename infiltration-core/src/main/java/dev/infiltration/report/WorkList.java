@@ -21,7 +21,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** What crews are to clean: surface by surface, the soonest due first, the slowest spots named. */
+/** Work list for cleaning crews: surfaces with the earliest due date first, each with its slowest locations. */
 final class WorkList {
 
     private final Review review;
@@ -38,7 +38,7 @@ final class WorkList {
                 Paragraph.of(
                         review.specification().criteria().isEmpty()
                                 ? "No criterion was given, so nothing can be listed as due."
-                                : "By the last visit with a figure. Where an entry says \u201Cnot shown\u201D, more tests could still change it. An incomplete record comes first: until it is complete, no surface under it is known to be in order."));
+                                : "Based on the last visit with a rate or a bound. Where an entry says \u201Cnot confirmed\u201D, more tests could still change it. An incomplete record comes first: until it is complete, no surface under it is known to be in order."));
         programme.lostVisits().forEach(visit -> blocks.add(lost(visit, "work-" + blocks.size())));
         due().forEach(surface -> blocks.add(entry(surface, "work-" + blocks.size())));
         if (blocks.size() == 1 && !review.specification().criteria().isEmpty()) {
@@ -71,7 +71,7 @@ final class WorkList {
         surface.open().forEach(text -> facts.add(new Fact("Open", Phrase.written(text))));
         facts.add(new Fact("To do", toDo(surface)));
         facts.add(new Fact("Area", Phrase.written(surface.surface().area())));
-        surface.lastTested().map(SurfaceRate::visit).ifPresent(visit -> spots(visit, facts));
+        surface.lastTested().map(SurfaceRate::visit).ifPresent(visit -> locations(visit, facts));
         facts.add(new Fact("Because", because(surface)));
         facts.add(new Fact("Cleaned before", cleaned(surface)));
         return new Section(
@@ -97,21 +97,21 @@ final class WorkList {
                 .orElse(Phrase.of("clean, then test again: no table of actions names a day"));
     }
 
-    private void spots(VisitAt visit, List<Fact> facts) {
+    private void locations(VisitAt visit, List<Fact> facts) {
         RateWords words = RateWords.of(visit, review.specification());
-        List<Phrase> spots = review.locations(visit).stream()
+        List<Phrase> locations = review.locations(visit).stream()
                 .filter(row -> row.outcome().figure().isPresent())
                 .sorted(Comparator.comparing(row -> row.outcome().figure().orElseThrow()))
-                .map(row -> spot(row, words))
+                .map(row -> located(row, words))
                 .toList();
-        facts.add(new Fact("Slowest first", Phrase.joined(spots, "; ")));
+        facts.add(new Fact("Slowest first", Phrase.joined(locations, "; ")));
     }
 
-    private Phrase spot(LocationRate row, RateWords words) {
+    private Phrase located(LocationRate row, RateWords words) {
         Optional<Location> location = review.tests(row).stream().findFirst().flatMap(TestAt::location);
         String zone = location.map(Location::zone).map(name -> ", " + name).orElse("");
-        String grid = location.filter(spot -> spot.x() != null && spot.y() != null)
-                .map(spot -> ", at " + spot.x() + " along and " + spot.y() + " across")
+        String grid = location.filter(each -> each.x() != null && each.y() != null)
+                .map(each -> ", at " + each.x() + " along and " + each.y() + " across")
                 .orElse("");
         return Phrase.written(row.location() + zone).and(grid + ": " + words.text(row.outcome()));
     }

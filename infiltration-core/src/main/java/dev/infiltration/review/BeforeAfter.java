@@ -18,10 +18,10 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What maintenance did to a surface: the last visit before it against the first after it, location by location.
+ * Comparison of the last visit before a maintenance with the first after it, location by location.
  *
- * <p>Only locations measured at both visits are compared, and only those worked on where every entry names its locations.
- * Bounds make no ratio and are left out; visits of different methods are not compared at all. Both is said.
+ * <p>Only locations with a measured rate at both visits are compared, and only the maintained ones where every entry names its
+ * locations. Locations with a bound are excluded. Visits of different methods are not compared. The notes state both.
  */
 public final class BeforeAfter {
 
@@ -33,7 +33,7 @@ public final class BeforeAfter {
     private final Map<String, Double> ratesAfter;
     private final Map<String, Double> ratesFirst;
     private final List<String> locations;
-    private final List<String> leftOut;
+    private final List<String> excluded;
     private final boolean isOfSurface;
 
     private BeforeAfter(Review review, List<Maintenance> maintenance, Visits visits) {
@@ -41,7 +41,7 @@ public final class BeforeAfter {
         this.before = visits.before();
         this.after = visits.after();
         this.first = visits.first();
-        this.isOfSurface = SurfaceHistory.stands(review, before) && SurfaceHistory.stands(review, after);
+        this.isOfSurface = SurfaceHistory.isRepresentative(review, before) && SurfaceHistory.isRepresentative(review, after);
         this.ratesBefore = measured(review, before);
         this.ratesAfter = measured(review, after);
         this.ratesFirst = first == null || !isOneMethod(first, before) ? Map.of() : measured(review, first);
@@ -54,7 +54,7 @@ public final class BeforeAfter {
                         .filter(location -> ratesBefore.containsKey(location) && ratesAfter.containsKey(location))
                         .toList()
                 : List.of();
-        this.leftOut = isOneMethod()
+        this.excluded = isOneMethod()
                 ? both.stream()
                         .filter(location -> !locations.contains(location))
                         .toList()
@@ -66,7 +66,7 @@ public final class BeforeAfter {
      *
      * @param before the last before the maintenance
      * @param after  the first after it
-     * @param first  the first of all, which stands for the new surface; null where that is the one before
+     * @param first  the first of all, taken as the new surface; null where that is the one before
      */
     record Visits(VisitAt before, VisitAt after, @Nullable VisitAt first) {}
 
@@ -102,7 +102,7 @@ public final class BeforeAfter {
         return SurfaceHistory.methodOf(one).equals(SurfaceHistory.methodOf(other));
     }
 
-    /** {@return the entries of the book between the two visits; none where only the later visit speaks of maintenance} */
+    /** {@return the entries of the book between the two visits; none where only the purpose of the later visit states maintenance} */
     public List<Maintenance> maintenance() {
         return List.copyOf(maintenance);
     }
@@ -132,12 +132,12 @@ public final class BeforeAfter {
         return comparison().passing(rate -> criterion.passes(new InfiltrationRate(rate)));
     }
 
-    /** {@return the visit that stands for the new surface: the first of all, where it shares method and locations} */
+    /** {@return the visit taken as the new surface: the first of all, if method and locations are the same} */
     public Optional<VisitAt> fresh() {
         return locationsSinceNew().isEmpty() ? Optional.empty() : Optional.ofNullable(first);
     }
 
-    /** {@return what share of the loss since new was brought back; absent where there is no value of the new surface} */
+    /** {@return the recovery of the rate lost since new; empty where no visit gives the rate of the new surface} */
     public Optional<Recovery> recovery() {
         List<String> all = locationsSinceNew();
         return all.isEmpty()
@@ -154,7 +154,7 @@ public final class BeforeAfter {
         return locations.stream().mapToDouble(rates::get).toArray();
     }
 
-    /** {@return what must be known beside the comparison} */
+    /** {@return notes on the comparison: what was excluded, and why} */
     public List<String> notes() {
         List<String> notes = new ArrayList<>();
         if (!isOneMethod()) {
@@ -163,19 +163,19 @@ public final class BeforeAfter {
         } else if (locations.isEmpty()) {
             notes.add("not compared: no location was measured at both visits");
         }
-        if (!leftOut.isEmpty()) {
-            notes.add("left out, a bound or no rate: " + String.join(", ", leftOut));
+        if (!excluded.isEmpty()) {
+            notes.add("excluded, because of a bound or no rate: " + String.join(", ", excluded));
         }
         if (!locations.isEmpty() && !isOfSurface) {
-            notes.add(SurfaceHistory.SPOTS_ALONE);
+            notes.add(SurfaceHistory.THESE_LOCATIONS);
         }
         if (maintenance.isEmpty()) {
             notes.add("the book has no entry of the maintenance");
         }
         recovery()
                 .ifPresent(
-                        recovery -> notes.add("visit " + fresh().orElseThrow().subject() + " of "
-                                + fresh().orElseThrow().visit().date() + ", the first, stands for the new surface"));
+                        recovery -> notes.add("the rates of the first visit (" + fresh().orElseThrow().subject() + ", "
+                                + fresh().orElseThrow().visit().date() + ") are taken as those of the new surface"));
         return notes;
     }
 }

@@ -16,11 +16,11 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * When a surface comes to the limit of a criterion, judged by the visits since its last maintenance.
+ * Date at which a surface is expected at the limit of a criterion, from the visits since its last maintenance.
  *
  * @param criterion the criterion
- * @param figure    the figure that is followed; null where the criterion is not about one
- * @param crossing  the day, or why there is none
+ * @param figure    the estimate that is followed; null where the criterion compares none
+ * @param crossing  the expected date, or the reasons for none
  * @param nextDay   the day by which to test next at the specification's risk; null where none is named or can be given
  * @param nextTestRisk the risk, above 0 and below 0.5, that a test on that day is below the limit; null without a day
  * @param isTestNow whether that risk was already exceeded at the last test, so that the next test is due now
@@ -39,13 +39,13 @@ public record LimitReached(
             return none(criterion, "no single figure is compared with the limit");
         }
         if (!criterion.relation().isFloor()) {
-            return none(criterion, "the limit is one from above");
+            return none(criterion, "dates are computed for lower limits only");
         }
         VisitAt last = history.visits().get(history.visits().size() - 1).visit();
         boolean isRefused =
                 !last.method().map(method -> method.isNamed(criterion.method())).orElse(false);
         if (isRefused && criterion.how() == null) {
-            return none(criterion, "refused: the limit belongs to " + criterion.method());
+            return none(criterion, "the limit applies to method " + criterion.method() + "; the last visit used another method");
         }
         return of(history, criterion, figure.get(), risk);
     }
@@ -59,11 +59,11 @@ public record LimitReached(
         if (!history.undated().isEmpty()) {
             String entries = String.join(", ", history.undated());
             return none(
-                    criterion, "no day is recorded of the maintenance " + entries + ": the rate may have started anew");
+                    criterion, "maintenance " + entries + " has no date and may have reset the rate");
         }
         List<TrendPeriod> stretches = history.trend(figure).stretches();
         if (stretches.isEmpty()) {
-            return none(criterion, "no visit has the figure");
+            return none(criterion, "no visit has this estimate");
         }
         TrendPeriod now = stretches.get(stretches.size() - 1);
         InfiltrationRate limit = new InfiltrationRate(criterion.limit().in(FieldUnit.MILLIMETRE_PER_HOUR));

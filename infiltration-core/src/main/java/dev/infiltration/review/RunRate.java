@@ -11,26 +11,26 @@ import dev.infiltration.rate.UncertaintyBudget;
 import java.util.Optional;
 
 /**
- * A run and what it comes to.
+ * A run and its result.
  *
- * @param run     the run in its surroundings
+ * @param run     the run with its test, visit and surface
  * @param where   its place, as the document counts
- * @param outcome the rate, a bound, or none with the ids of the rules that say why
+ * @param outcome the rate, a bound, or none with the ids of the rules that give the reasons
  */
 public record RunRate(PouringAt run, Place where, RateOutcome outcome) {
 
-    /** {@return the constant that the rate or its bound was worked with; empty where there is neither} */
+    /** {@return the constant used for the rate or the bound; empty where there is neither} */
     public Optional<RateConstant> constant() {
         return outcome.figure().isPresent() ? run.constant() : Optional.empty();
     }
 
-    /** {@return what the rate's uncertainty rests on, term by term, from the book's own instruments; empty unless measured} */
+    /** {@return the uncertainty budget of the rate, from the instruments in the book; empty unless measured} */
     public Optional<UncertaintyBudget> budget() {
         return run.budget();
     }
 
     /**
-     * {@return the rate's uncertainty in mm/h}, {@link UncertaintyBudget#INSTRUMENTS_ONLY}; worked anew each time; empty unless
+     * {@return the rate's uncertainty in mm/h}, {@link UncertaintyBudget#INSTRUMENTS_ONLY}; computed at each call; empty unless
      * measured
      */
     public Optional<Uncertainty> uncertainty() {

@@ -25,16 +25,16 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * A surface over the years: what it came to at each visit, what maintenance did, how its rate went between.
+ * History of a surface: its result at each visit, the effect of maintenance, and the trends between.
  *
- * <p>Visits without a date or without any figure are left out, and so are training visits. Figures start anew at each maintenance of the surface or of
- * part of it, and at a visit that was made after a maintenance of which the book has no entry. A visit on the very day of a
- * maintenance counts as made after it unless its first test was begun before the maintenance was finished.
+ * <p>Visits without a date, visits without any rate or bound, and training visits are excluded. A new period starts at each
+ * maintenance of the surface or of part of it, and at a visit after maintenance that has no entry in the book. A visit on the day
+ * of a maintenance is after it, unless its first test started before the maintenance was finished.
  */
 public final class SurfaceHistory {
 
-    /** Said where locations were chosen otherwise than at random or by zones of known area. */
-    static final String SPOTS_ALONE = "the locations do not stand for the surface: said of these spots alone";
+    /** Note for locations that were not selected at random or in zones of known area. */
+    static final String THESE_LOCATIONS = "the locations are not representative of the surface: the result applies to these locations only";
 
     private final Review review;
     private final SurfaceAt surface;
@@ -46,7 +46,7 @@ public final class SurfaceHistory {
         this.timeline = timeline;
     }
 
-    /** The figure of a surface that is followed. */
+    /** The estimate of a surface that a history follows. */
     public enum Figure implements JsonName {
         /** The arithmetic mean of the locations. */
         MEAN,
@@ -72,7 +72,7 @@ public final class SurfaceHistory {
         }
 
         /**
-         * {@return the figure that comes to a criterion's limit, empty where the criterion is not about one}
+         * {@return the estimate that a criterion compares with its limit; empty where it compares none}
          *
          * @param criterion the criterion
          */
@@ -116,12 +116,12 @@ public final class SurfaceHistory {
         return surface;
     }
 
-    /** {@return the criteria that it is judged by, as those of the review} */
+    /** {@return the criteria and actions of the review} */
     public Specification specification() {
         return review.specification();
     }
 
-    /** {@return its visits with a date and a figure, earliest first} */
+    /** {@return its visits with a date and a rate or a bound, earliest first} */
     public List<SurfaceRate> visits() {
         return timeline.visits();
     }
@@ -132,22 +132,22 @@ public final class SurfaceHistory {
     }
 
     /**
-     * {@return how a figure of the surface went, from one maintenance to the next}
+     * {@return the trend of an estimate of the surface, one period from each maintenance to the next}
      *
      * @param figure the figure
      */
     public Trend trend(Figure figure) {
-        List<String> notes = standsThroughout() ? List.of() : List.of(SPOTS_ALONE);
+        List<String> notes = isRepresentativeThroughout() ? List.of() : List.of(THESE_LOCATIONS);
         Trend plain = trend(row -> Stream.of(dated(row, figure.of(row), locations(row))));
         return new Trend(
                 plain.stretches().stream().map(each -> each.knowing(notes)).toList());
     }
 
-    private boolean standsThroughout() {
-        return visits().stream().allMatch(row -> stands(review, row.visit()));
+    private boolean isRepresentativeThroughout() {
+        return visits().stream().allMatch(row -> isRepresentative(review, row.visit()));
     }
 
-    static boolean stands(Review review, VisitAt visit) {
+    static boolean isRepresentative(Review review, VisitAt visit) {
         return review.summary(visit).sample().isRepresentative();
     }
 
@@ -157,7 +157,7 @@ public final class SurfaceHistory {
     }
 
     /**
-     * {@return how the rate of one location went, from one maintenance of the surface to the next}
+     * {@return the trend of one location, one period from each maintenance of the surface to the next}
      *
      * @param location id of the location
      */
@@ -185,7 +185,7 @@ public final class SurfaceHistory {
                 .orElse("unknown method " + visit.visit().method());
     }
 
-    /** The locations that a figure rests on, named in one way. */
+    /** The ids of the locations that an estimate uses, sorted. */
     private String locations(SurfaceRate row) {
         return review.locations(row.visit()).stream()
                 .filter(location -> location.outcome().figure().isPresent())
@@ -194,7 +194,7 @@ public final class SurfaceHistory {
                 .collect(Collectors.joining("\n"));
     }
 
-    /** {@return what each maintenance did: the last visit before it against the first after it} */
+    /** {@return the comparison of the last visit before each maintenance with the first after it} */
     public List<BeforeAfter> beforeAfter() {
         List<SurfaceRate> all = visits();
         return Stream.iterate(1, i -> i < all.size(), i -> i + 1)
@@ -213,7 +213,7 @@ public final class SurfaceHistory {
     }
 
     /**
-     * {@return when the surface comes to the limit of a criterion, or why there is no date}
+     * {@return the date at which the surface is expected at the limit of a criterion, or the reasons for none}
      *
      * @param criterion the criterion
      */
