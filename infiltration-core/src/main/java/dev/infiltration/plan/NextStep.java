@@ -45,8 +45,7 @@ public sealed interface NextStep {
             String prewet = "Prewet with " + water + ".";
             return switch (occasion) {
                 case FIRST -> prewet;
-                case START_MISSED ->
-                    "Too late to start the run: prewet again with " + water + ". Do not hurry.";
+                case START_MISSED -> "Too late to start the run: prewet again with " + water + ". Do not hurry.";
                 case REPEAT_MISSED -> "If another run is wanted: " + prewet + " Do not hurry.";
                 case VOID -> prewet + " What was poured last is void.";
             };

@@ -66,8 +66,8 @@ final class PlanText {
 
     private String noWindow() {
         return plan.rain()
-                .map(rain -> "no dry time in the rain record from " + clock(rain.from()) + " to "
-                        + clock(rain.to()) + " (" + plan.zone() + ")")
+                .map(rain -> "no dry time in the rain record from " + clock(rain.from()) + " to " + clock(rain.to())
+                        + " (" + plan.zone() + ")")
                 .orElseGet(() -> "no rain record given; required: the last rain ended "
                         + plan.method().limit(Limit.DRY_TIME) + " before");
     }
@@ -118,7 +118,9 @@ final class PlanText {
         add(
                 "Water: %s per location, %s in total",
                 plan.waterPerLocation(), plan.waterInAll().map(Object::toString).orElse("not known"));
-        add("Pour rate to keep the head: %s", spread(rate -> pour(plan.spot(rate).pourLitresPerMinute())));
+        add(
+                "Pour rate to keep the head: %s",
+                spread(rate -> pour(plan.spot(rate).pourLitresPerMinute())));
         add("Prewetting time: %s", spread(rate -> time(plan.spot(rate).preWetTime())));
         add("Run time: %s", spread(rate -> time(plan.spot(rate).runTime())));
         add("Moving, sealing and cleaning up: %s", plan.setUp().isZero() ? "not included" : time(plan.setUp()));
@@ -135,7 +137,9 @@ final class PlanText {
         add(
                 "  best at x %.0f mm, y %.0f mm, set to %s: %.1f %% open in the ring, %.1f %% in the pattern",
                 best.offset().x(), best.offset().y(), SLIP, 100 * best.openShare(), 100 * best.patternShare());
-        add("  worst position: open area differs from the pattern by %+.0f %%", 100 * joints.worst().mismatch());
+        add(
+                "  worst position: open area differs from the pattern by %+.0f %%",
+                100 * joints.worst().mismatch());
     }
 
     /** {@return a figure at the likely rate, and at the bounds where they differ} */

@@ -40,9 +40,8 @@ final class DecisionPart {
         decision.reasons().forEach(reason -> facts.add(new Fact("Reason", Phrase.written(reason))));
         decision.notes().forEach(note -> facts.add(new Fact("Note", Phrase.written(note))));
         decision.additionalLocationCount()
-                .ifPresent(
-                        count -> facts.add(new Fact(
-                                "Additional locations needed", Phrase.of(DecisionText.additional(decision, count)))));
+                .ifPresent(count -> facts.add(
+                        new Fact("Additional locations needed", Phrase.of(DecisionText.additional(decision, count)))));
         return new Block.Facts(facts);
     }
 }

@@ -60,7 +60,8 @@ final class DecisionText {
         }
         List<String> lines = new ArrayList<>();
         lines.add((decision.literalResult() == LiteralResult.MET ? "Met" : "Not met")
-                + (decision.isConfirmed() ? ", confirmed: " : ", not confirmed: ") + head
+                + (decision.isConfirmed() ? ", confirmed: " : ", not confirmed: ")
+                + head
                 + decision.outcome()
                         .map(outcome -> words.text(outcome, decision.criterion()::text))
                         .orElse(locations(decision)

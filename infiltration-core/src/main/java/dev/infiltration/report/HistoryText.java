@@ -57,8 +57,8 @@ final class HistoryText {
             lines.addAll(lines(each.comparison()));
         }
         each.recovery()
-                .ifPresent(recovery -> lines.add(BESIDE + "Recovery of the lost rate: "
-                        + HistoryWords.recovery(recovery)));
+                .ifPresent(recovery ->
+                        lines.add(BESIDE + "Recovery of the lost rate: " + HistoryWords.recovery(recovery)));
         each.notes().forEach(note -> lines.add(BESIDE + "Note: " + note));
         return lines;
     }
@@ -101,8 +101,7 @@ final class HistoryText {
         lines.add("Trend of the geometric mean, " + dates + ", "
                 + period.points().size() + " visits: annual factor "
                 + ratio(period.trend().annualFactor(Interval.LEVEL)));
-        lines.add(BESIDE + "Mann–Kendall test: "
-                + period.trend().mannKendall().conclusion());
+        lines.add(BESIDE + "Mann–Kendall test: " + period.trend().mannKendall().conclusion());
         period.notes().forEach(note -> lines.add(BESIDE + "Note: " + note));
         return lines;
     }

@@ -91,16 +91,13 @@ final class ProgrammePart {
                 points.add(name.and(Phrase.written(surface.action().orElseThrow())));
             }
             if (surface.isTestOverdue(asOf)) {
-                points.add(
-                        name.and("a test was due by " + surface.nextTest().orElseThrow()));
+                points.add(name.and("a test was due by " + surface.nextTest().orElseThrow()));
             }
             if (surface.isCleaned() && !surface.isRetested()) {
                 points.add(name.and("cleaned and not tested since"));
             }
         }
-        return points.isEmpty()
-                ? Paragraph.of("Nothing is overdue on " + asOf + ".")
-                : new Block.Points(points);
+        return points.isEmpty() ? Paragraph.of("Nothing is overdue on " + asOf + ".") : new Block.Points(points);
     }
 
     private Table every() {

@@ -52,10 +52,11 @@ final class ProvenanceSection {
                 "origins",
                 Phrase.of("Calculation of the rates"),
                 List.of(
-                        Block.Paragraph.of("A run's rate is " + FORMULA
-                                + ": M the mass of the infiltrated water, D the mean inside diameter of the ring, t the infiltration time. "
-                                + "The rate of a location is the mean of its runs that are used; without a run it is the bound from the "
-                                + "discontinued prewetting. The rates of a surface use the locations that have a rate or a bound."),
+                        Block.Paragraph.of(
+                                "A run's rate is " + FORMULA
+                                        + ": M the mass of the infiltrated water, D the mean inside diameter of the ring, t the infiltration time. "
+                                        + "The rate of a location is the mean of its runs that are used; without a run it is the bound from the "
+                                        + "discontinued prewetting. The rates of a surface use the locations that have a rate or a bound."),
                         Block.Table.of(
                                 "Values used for each run and each discontinued prewetting",
                                 List.of("Run or prewetting", "Place in the book", "M", "D", "t", "K", "I", "Used"),

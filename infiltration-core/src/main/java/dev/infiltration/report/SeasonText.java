@@ -111,7 +111,9 @@ public final class SeasonText {
     private void visit(SurfaceRate surface) {
         VisitAt visit = surface.visit();
         line(NEWLINE, title(visit));
-        line("  ", visit.method().map(TestMethod::verification).orElse("unknown method: no rule of a method was checked"));
+        line(
+                "  ",
+                visit.method().map(TestMethod::verification).orElse("unknown method: no rule of a method was checked"));
         findings(findingsByVisit.getOrDefault(review.placeOf(visit), List.of()));
         RateWords words = RateWords.of(visit, review.specification());
         List<LocationRate> locations = locationsByVisit.getOrDefault(visit, List.of());

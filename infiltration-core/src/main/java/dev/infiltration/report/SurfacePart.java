@@ -59,7 +59,8 @@ final class SurfacePart {
             facts.add(new Fact("Conclusion", Phrase.of(change.comparison().concluded())));
         }
         change.recovery()
-                .ifPresent(recovery -> facts.add(new Fact("Recovery of the lost rate", Phrase.of(HistoryWords.recovery(recovery)))));
+                .ifPresent(recovery ->
+                        facts.add(new Fact("Recovery of the lost rate", Phrase.of(HistoryWords.recovery(recovery)))));
         change.notes().forEach(note -> facts.add(new Fact("Note", Phrase.written(note))));
         return new Block.Facts(facts);
     }
@@ -81,8 +82,6 @@ final class SurfacePart {
     }
 
     private static String when(LimitDate crossing) {
-        return crossing instanceof LimitDate.Expected expected
-                ? HistoryWords.date(expected)
-                : "no date can be given";
+        return crossing instanceof LimitDate.Expected expected ? HistoryWords.date(expected) : "no date can be given";
     }
 }

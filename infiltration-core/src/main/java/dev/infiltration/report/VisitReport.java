@@ -142,9 +142,8 @@ public final class VisitReport {
     private List<Block> summary() {
         Visit record = visit.visit();
         Phrase where = Phrase.of("Surface ").and(Phrase.written(record.surface()));
-        String verified = visit.method()
-                .map(TestMethod::verification)
-                .orElse("unknown method: no rule of a method was checked");
+        String verified =
+                visit.method().map(TestMethod::verification).orElse("unknown method: no rule of a method was checked");
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(
                 where.and(", ").and(Phrase.written(record.date())).and(".")));

@@ -41,7 +41,8 @@ public final class BeforeAfter {
         this.before = visits.before();
         this.after = visits.after();
         this.first = visits.first();
-        this.isOfSurface = SurfaceHistory.isRepresentative(review, before) && SurfaceHistory.isRepresentative(review, after);
+        this.isOfSurface =
+                SurfaceHistory.isRepresentative(review, before) && SurfaceHistory.isRepresentative(review, after);
         this.ratesBefore = measured(review, before);
         this.ratesAfter = measured(review, after);
         this.ratesFirst = first == null || !isOneMethod(first, before) ? Map.of() : measured(review, first);
@@ -173,8 +174,8 @@ public final class BeforeAfter {
             notes.add("the book has no entry of the maintenance");
         }
         recovery()
-                .ifPresent(
-                        recovery -> notes.add("the rates of the first visit (" + fresh().orElseThrow().subject() + ", "
+                .ifPresent(recovery -> notes.add(
+                        "the rates of the first visit (" + fresh().orElseThrow().subject() + ", "
                                 + fresh().orElseThrow().visit().date() + ") are taken as those of the new surface"));
         return notes;
     }

@@ -45,7 +45,9 @@ public record LimitReached(
         boolean isRefused =
                 !last.method().map(method -> method.isNamed(criterion.method())).orElse(false);
         if (isRefused && criterion.how() == null) {
-            return none(criterion, "the limit applies to method " + criterion.method() + "; the last visit used another method");
+            return none(
+                    criterion,
+                    "the limit applies to method " + criterion.method() + "; the last visit used another method");
         }
         return of(history, criterion, figure.get(), risk);
     }
@@ -58,8 +60,7 @@ public record LimitReached(
             SurfaceHistory history, Criterion criterion, SurfaceHistory.Figure figure, @Nullable Double risk) {
         if (!history.undated().isEmpty()) {
             String entries = String.join(", ", history.undated());
-            return none(
-                    criterion, "maintenance " + entries + " has no date and may have reset the rate");
+            return none(criterion, "maintenance " + entries + " has no date and may have reset the rate");
         }
         List<TrendPeriod> stretches = history.trend(figure).stretches();
         if (stretches.isEmpty()) {

@@ -34,7 +34,8 @@ import java.util.stream.Stream;
 public final class SurfaceHistory {
 
     /** Note for locations that were not selected at random or in zones of known area. */
-    static final String THESE_LOCATIONS = "the locations are not representative of the surface: the result applies to these locations only";
+    static final String THESE_LOCATIONS =
+            "the locations are not representative of the surface: the result applies to these locations only";
 
     private final Review review;
     private final SurfaceAt surface;

@@ -97,7 +97,7 @@ class PlanningPageTest {
     @Test
     void ringsAreThoseOfTheCode() throws IOException {
         String head = """
-                | pattern | unit, mm | joint, mm | open share % | blindly % | best x, y, mm | slipped % |
+                | pattern | unit, mm | joint, mm | open share % | worst % | best x, y, mm | best within tolerance % |
                 |---|---|---|---|---|---|---|
                 """;
         String rows = Stream.of(

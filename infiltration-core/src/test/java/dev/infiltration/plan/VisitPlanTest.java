@@ -232,7 +232,7 @@ class VisitPlanTest {
     @Test
     void cautionsComeBeforeTheSteps() {
         String text = plan(254).text();
-        assertTrue(text.indexOf("Beware:") < text.indexOf("At each location:"), text);
+        assertTrue(text.indexOf("Safety:") < text.indexOf("At each location:"), text);
         assertTrue(text.contains("limits not verified against the licensed edition"), text);
     }
 

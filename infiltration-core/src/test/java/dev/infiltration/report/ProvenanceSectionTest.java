@@ -20,10 +20,11 @@ import org.junit.jupiter.api.Test;
 class ProvenanceSectionTest {
 
     private static final Review REVIEW = Review.of(Pages.demo());
-    private static final List<String> HEADS = List.of("Figure", "Place in the book", "M", "D", "t", "K", "I", "Counts");
+    private static final List<String> HEADS =
+            List.of("Run or prewetting", "Place in the book", "M", "D", "t", "K", "I", "Used");
 
     private static List<List<String>> rows(Review review, String visit) {
-        var table = Pages.table(Pages.visit(review, visit).getElementById("origins"), "Figures of the runs");
+        var table = Pages.table(Pages.visit(review, visit).getElementById("origins"), "Values used for each run");
         assertEquals(HEADS, table.select("thead th").eachText());
         return Pages.rows(table);
     }
@@ -39,7 +40,7 @@ class ProvenanceSectionTest {
     void boundOfADiscontinuedPrewettingHasARow() {
         List<String> row = row(REVIEW, "V3", "/visits/2/tests/0/preWet");
         assertEquals("V3, A1, prewetting", row.get(0));
-        assertTrue(row.get(2).endsWith(", less what stood 44 mm deep"), row.get(2));
+        assertTrue(row.get(2).endsWith(", less the water left at a depth of 44 mm"), row.get(2));
         assertTrue(row.get(5).startsWith("K = 4583666000 "), row.get(5));
         assertTrue(row.get(6).startsWith("at most 13.2 mm/h"), row.get(6));
         assertEquals("yes", row.get(7));
@@ -49,7 +50,7 @@ class ProvenanceSectionTest {
     void figureThatDoesNotCountSaysWhy() {
         assertEquals("yes", row(REVIEW, "V2", "/visits/1/tests/2/runs/1").get(7));
         assertEquals(
-                "no: of a day's runs since any maintenance the first 2 count",
+                "no: only the first 2 runs of a day, or since maintenance on that day, are used",
                 row(REVIEW, "V2", "/visits/1/tests/2/runs/2").get(7));
         assertEquals("no: void", row(REVIEW, "V5", "/visits/4/tests/1/runs/0").get(7));
     }
@@ -77,7 +78,7 @@ class ProvenanceSectionTest {
         });
         Review review = Review.of(book);
         assertEquals(
-                "no: a later prewetting does",
+                "no: a later prewetting is used",
                 row(review, "V3", "/visits/2/tests/0/preWet").get(7));
         assertEquals("yes", row(review, "V3", "/visits/2/tests/1/preWet").get(7));
     }

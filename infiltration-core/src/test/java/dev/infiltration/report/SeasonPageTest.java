@@ -77,7 +77,8 @@ class SeasonPageTest {
         // 1850 m2 and 640 m2 of 1850 m2, 640 m2, 410 m2, 1200 m2 and 9800 ft2 (910.45 m2): 2490 of 5010.45, 49.7 %
         String text = page(Pages.demo(), JUDGED).getElementById("programme").text();
         assertTrue(
-                text.contains("50 % of what was judged meets every criterion as stated: 2490 m\u00B2 of 5010 m\u00B2"),
+                text.contains(
+                        "50 % of the evaluated surfaces meet every criterion (literal result): 2490 m\u00B2 of 5010 m\u00B2"),
                 text);
     }
 

@@ -104,7 +104,7 @@ class TestFiguresTest {
         List<String> row = figures(items("V3", visit -> visit)).get(0);
         assertEquals("A1, test V3-A1, prewetting", row.get(0));
         assertTrue(row.get(5).startsWith("at most "), row.toString());
-        assertEquals("3.60 kg, less what stood 44 mm deep", row.get(2));
+        assertEquals("3.60 kg, less the water left at a depth of 44 mm", row.get(2));
         assertEquals("1", row.get(6));
     }
 

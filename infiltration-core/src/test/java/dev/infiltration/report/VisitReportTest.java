@@ -61,7 +61,7 @@ class VisitReportTest {
                 assertTrue(!isDeviation
                         || part.select("li").eachText().stream()
                                 .anyMatch(line -> line.contains(finding.message())
-                                        && line.contains(FindingWords.push(finding.bias()))));
+                                        && line.contains(FindingWords.bias(finding.bias()))));
                 stated += isDeviation ? 1 : 0;
             }
         }

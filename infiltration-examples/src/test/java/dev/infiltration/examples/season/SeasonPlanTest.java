@@ -40,7 +40,7 @@ class SeasonPlanTest {
         assertEquals(0, ran.status(), ran.err());
         assertTrue(ran.out().startsWith("Plan of a visit to surface HQ-A\n"), ran.out());
         assertTrue(ran.out().contains("  A1: x 2.0 m, y 3.0 m, run-on edge\n"), ran.out());
-        assertTrue(ran.out().indexOf("Beware:") < ran.out().indexOf("At each location:"), ran.out());
+        assertTrue(ran.out().indexOf("Safety:") < ran.out().indexOf("At each location:"), ran.out());
         assertEquals("", ran.err());
     }
 
@@ -65,10 +65,10 @@ class SeasonPlanTest {
         assertEquals(0, ran.status(), ran.err());
         assertTrue(ran.out().contains("Locations: 4, "), ran.out());
         assertTrue(
-                ran.out().contains("Rate expected: 2540 mm/h (at the lowest rate 254 mm/h, at the highest 9000 mm/h)"));
+                ran.out().contains("Expected rate: 2540 mm/h (at the lowest rate 254 mm/h, at the highest 9000 mm/h)"));
         assertTrue(ran.out().contains("Moving, sealing and cleaning up: 15 min"), ran.out());
-        assertTrue(ran.out().contains("Water: 88.00 lb a location, in all 352.00 lb"), ran.out());
-        assertTrue(Ran.of(book, "--plan", "HQ-N", "--expected", "254").out().contains("Rate expected: 254 mm/h\n"));
+        assertTrue(ran.out().contains("Water: 88.00 lb per location, 352.00 lb in total"), ran.out());
+        assertTrue(Ran.of(book, "--plan", "HQ-N", "--expected", "254").out().contains("Expected rate: 254 mm/h\n"));
     }
 
     @Test
@@ -78,7 +78,7 @@ class SeasonPlanTest {
         Ran ran = Ran.of(book, "--plan", "HQ-N", "--expected", "2540", "--out", out.toString());
         assertEquals(0, ran.status(), ran.err());
         assertEquals(ran.out(), Files.readString(out.resolve("plan.txt")));
-        assertTrue(Files.readString(out.resolve("plan.json")).contains("\"ringOnJoints\""));
+        assertTrue(Files.readString(out.resolve("plan.json")).contains("\"ringPlacement\""));
         assertTrue(Files.readString(out.resolve("ring.svg")).startsWith("<svg xmlns"));
         assertFalse(Files.exists(out.resolve("review.txt")));
         Path plain = folder.resolve("plain");
