@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Finds the first character that cannot stand: the first that makes a text the start of no JSON document (RFC 8259), or that
- * begins something beyond the limits.
+ * begins a key beyond the limit. A value beyond a limit is no fault here: {@link Tokens} passes over it.
  *
  * <p>It runs over a text that the parser has refused, because the parser tells where it gave up and not where the text
  * went wrong. It does not recurse.
@@ -50,6 +50,8 @@ final class FirstFault {
     private int[] open = new int[16];
 
     private int depth;
+    /** The characters of the last string or key. */
+    private int stringLength;
 
     private FirstFault(CharacterSource text, ReadLimits limits) {
         this.text = text;
@@ -118,9 +120,6 @@ final class FirstFault {
     }
 
     private boolean open(int entry, Next then) {
-        if (depth == limits.nesting()) {
-            return beyond(at, "objects and lists nested deeper than " + limits.nesting());
-        }
         if (depth == open.length) {
             open = Arrays.copyOf(open, 2 * depth);
         }
@@ -150,6 +149,9 @@ final class FirstFault {
         if (c != '"' || !string()) {
             return false;
         }
+        if (stringLength > limits.stringLength()) {
+            return beyond(start, "a key of more than " + limits.stringLength() + " characters");
+        }
         token = null;
         open[depth - 1] = -start;
         next = Next.COLON;
@@ -158,7 +160,7 @@ final class FirstFault {
 
     private boolean string() {
         token = "the rest of a string";
-        int start = at++;
+        at++;
         int length = 0;
         while (at < end && chars[at] != '"') {
             if (chars[at] < ' ' || (chars[at] == '\\' && !escape())) {
@@ -167,9 +169,7 @@ final class FirstFault {
             at++;
             length++;
         }
-        if (at < end && length > limits.stringLength()) {
-            return beyond(start, "a string of more than " + limits.stringLength() + " characters");
-        }
+        stringLength = length;
         return skip("\"");
     }
 
@@ -204,13 +204,9 @@ final class FirstFault {
 
     private boolean number() {
         token = "the rest of a number";
-        int start = at;
         skip("-");
         boolean whole = skip("0") || digits();
         boolean sound = whole && (!skip(".") || digits()) && (!skip("eE") || exponent());
-        if (sound && at - start > limits.numberLength()) {
-            return beyond(start, "a number of more than " + limits.numberLength() + " characters");
-        }
         return sound && isEndOfNumber();
     }
 
@@ -246,10 +242,12 @@ final class FirstFault {
         return false;
     }
 
+    /** {@return the JSON Pointer of the value being read, no deeper than values are read} */
     private String where() {
         boolean inside = next == Next.VALUE || next == Next.COLON || (next == Next.VALUE_OR_END && at < end);
+        int levels = Math.min(inside ? depth : depth - 1, limits.nesting());
         StringBuilder pointer = new StringBuilder();
-        for (int level = 0; level < (inside ? depth : depth - 1); level++) {
+        for (int level = 0; level < levels; level++) {
             pointer.append('/').append(open[level] >= 0 ? Integer.toString(open[level]) : key(-open[level]));
         }
         return pointer.toString();

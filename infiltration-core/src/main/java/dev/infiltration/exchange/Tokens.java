@@ -17,9 +17,10 @@ import tools.jackson.core.io.JsonStringEncoder;
 import tools.jackson.core.json.JsonFactory;
 
 /**
- * The tokens of a text, until it ends or the parser or a limit refuses it: after that there are no more.
+ * The tokens of a text, until it ends or the parser refuses it: after that there are no more.
  *
- * <p>Limits are held here and not by the parser, so that they say the same as {@link FirstFault}.
+ * <p>The limits are checked here and not by the parser. A value beyond a limit is passed over and given as one
+ * {@link JsonToken#VALUE_EMBEDDED_OBJECT}, which no reader accepts. A key beyond the limit ends the tokens.
  */
 final class Tokens implements AutoCloseable {
 
@@ -43,6 +44,10 @@ final class Tokens implements AutoCloseable {
     private boolean ended;
     private boolean refused;
     private boolean isEmpty = true;
+    /** Names the limit that the current value exceeds, or null. */
+    private @Nullable String excess;
+    /** The characters before the current value, where it exceeds a limit. */
+    private int excessStart;
 
     /**
      * Starts before the first token.
@@ -79,10 +84,11 @@ final class Tokens implements AutoCloseable {
 
     private @Nullable JsonToken advance() {
         try {
+            excess = null;
             @Nullable JsonToken token = parser.nextToken();
             refused = token == null ? isEmpty : !isWhole(token);
             isEmpty = false;
-            return refused ? null : token;
+            return token == null || refused ? null : withinLimits(token);
         } catch (JacksonException broken) {
             refused = true;
             return null;
@@ -91,18 +97,61 @@ final class Tokens implements AutoCloseable {
 
     private boolean isWhole(JsonToken token) {
         return switch (token) {
-            case START_OBJECT, START_ARRAY -> ++depth <= limits.nesting();
-            case END_OBJECT, END_ARRAY -> --depth >= 0;
-            case PROPERTY_NAME, VALUE_STRING -> parser.getStringLength() <= limits.stringLength();
+            case PROPERTY_NAME -> parser.getStringLength() <= limits.stringLength();
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> isWholeNumber();
             default -> true;
         };
     }
 
-    /** A number that touches the end of the text may go on, unless it is all there is. */
+    /** A number that touches the end of the text may go on, unless it is the whole text. */
     private boolean isWholeNumber() {
-        int length = parser.getStringLength();
-        return length <= limits.numberLength() && (depth == 0 || offset() + length < end);
+        return depth == 0 || (int) parser.currentTokenLocation().getCharOffset() + parser.getStringLength() < end;
+    }
+
+    private @Nullable JsonToken withinLimits(JsonToken token) {
+        @Nullable String beyond = beyond(token);
+        if (beyond == null) {
+            return token;
+        }
+        int start = offset();
+        boolean isPassed = !isStart(token) || isPassedOver();
+        excess = beyond;
+        excessStart = start;
+        return isPassed ? JsonToken.VALUE_EMBEDDED_OBJECT : null;
+    }
+
+    /** {@return the limit that the current value exceeds, for people, or null} */
+    private @Nullable String beyond(JsonToken token) {
+        return switch (token) {
+            case START_OBJECT, START_ARRAY ->
+                ++depth <= limits.nesting() ? null : "objects and lists nested deeper than " + limits.nesting();
+            case VALUE_STRING -> beyond("string", limits.stringLength());
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> beyond("number", limits.numberLength());
+            case END_OBJECT, END_ARRAY -> {
+                depth--;
+                yield null;
+            }
+            default -> null;
+        };
+    }
+
+    private @Nullable String beyond(String kind, int limit) {
+        return parser.getStringLength() <= limit ? null : "a " + kind + " of more than " + limit + " characters";
+    }
+
+    /** Leaves the place at the end of the current object or list; {@return whether the text contains that end} */
+    private boolean isPassedOver() {
+        depth--;
+        int inside = 1;
+        while (inside > 0) {
+            @Nullable JsonToken token = parser.nextToken();
+            if (token == null) {
+                refused = true;
+                return false;
+            }
+            inside += token.isStructStart() ? 1 : token.isStructEnd() ? -1 : 0;
+        }
+        return true;
     }
 
     /** {@return whether tokens ran out} */
@@ -132,7 +181,9 @@ final class Tokens implements AutoCloseable {
 
     /** {@return the characters before the current token} */
     int offset() {
-        return (int) parser.currentTokenLocation().getCharOffset();
+        return excess != null
+                ? excessStart
+                : (int) parser.currentTokenLocation().getCharOffset();
     }
 
     /** {@return the text from {@code start} to the end of the current token, as JSON}; of a long one the beginning, as a string */
@@ -183,6 +234,9 @@ final class Tokens implements AutoCloseable {
 
     /** {@return the current value for people} */
     String found() {
+        if (excess != null) {
+            return excess;
+        }
         @Nullable JsonToken token = parser.currentToken();
         if (token == null) {
             return "nothing";

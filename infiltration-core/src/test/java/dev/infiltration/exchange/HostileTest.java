@@ -44,7 +44,7 @@ class HostileTest {
         ReadBook read =
                 inTime(() -> Samples.JSON.read(document("\"rings\":[{}],\"extra\":{\"a\":" + open.repeat(200_000))));
         String deepest = "/extra/a" + (open.equals("[") ? "/0" : "/a").repeat(198);
-        assertEquals("found objects and lists nested deeper than 200; reading ends here", limitOf(read, deepest));
+        assertTrue(limitOf(read, deepest).endsWith("; reading ends here"));
         assertEquals(1, book(read).rings().size());
     }
 
@@ -53,6 +53,30 @@ class HostileTest {
         ReadBook read = inTime(() -> Samples.JSON.read(document("\"rings\":[{}],\"a\":" + "[".repeat(200_000))));
         limitOf(read, "/a" + "/0".repeat(199));
         assertEquals(1, book(read).rings().size());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            # value          | found
+            [[[[[["deep"]]]]]] | objects and lists nested deeper than 5
+            {"a":{"b":{"c":{"d":{}}}}} | objects and lists nested deeper than 5
+            "abcdefghijklmnopqrstuvwxyz" | a string of more than 25 characters
+            12345678         | a number of more than 7 characters
+            """)
+    void valueBeyondALimitIsLeftOutAloneAndReadingGoesOn(String value, String found) {
+        FieldBookJson json = FieldBookJson.withDefaults()
+                .withLimits(ReadLimits.withDefaults()
+                        .withNesting(5)
+                        .withStringLength(25)
+                        .withNumberLength(7));
+        String document = document("\"rings\":[{\"id\":\"R1\",\"extra\":{\"a\":" + value
+                + "}},{\"id\":\"R2\"}],\"sites\":[{\"id\":\"S\"}]");
+        ReadBook read = json.read(document);
+        assertTrue(limitOf(read, places(read).get(0)).startsWith("found " + found + ", expected "));
+        assertTrue(places(read).get(0).startsWith("/rings/0/extra/a"));
+        assertEquals(2, book(read).rings().size());
+        assertEquals(1, book(read).sites().size());
+        assertEquals(1, read.unreadable().size());
     }
 
     @Test
@@ -67,24 +91,24 @@ class HostileTest {
     void longStringIsOneProblem() {
         String text = document("\"rings\":[{}],\"extra\":{\"a\":\"" + "x".repeat(50_000_000) + "\"}");
         ReadBook read = inTime(() -> Samples.JSON.read(text));
-        assertEquals("found a string of more than 10000000 characters; reading ends here", limitOf(read, "/extra/a"));
+        assertTrue(limitOf(read, "/extra/a").startsWith("found a string of more than 10000000 characters, expected "));
         assertEquals(text.indexOf("\"x") + 1, read.problems().get(0).column());
     }
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             # where      | member
-            ''           | "aaaaaa":1
-            /a           | "a":"aaaaaa"
-            /extra/a     | "extra":{"a":"aaaaa\\u0061"}
+            ''           | "aaaaaaaaaaaaaaaaaaaaaaaaaa":1
+            /extra/a     | "extra":{"a":"aaaaaaaaaaaaaaaaaaaaaaaaaa"}
+            /extra/a     | "extra":{"a":"aaaaaaaaaaaaaaaaaaaaaaaaa\\u0061"}
             """)
     void lengthOfStringsAndKeysIsCountedInCharactersMeant(String where, String member) {
         FieldBookJson json = FieldBookJson.withDefaults()
-                .withLimits(ReadLimits.withDefaults().withStringLength(5));
-        String document = "{" + member + "}";
+                .withLimits(ReadLimits.withDefaults().withStringLength(25));
+        String document = document(member);
         assertEquals(where, json.read(document).problems().get(0).where());
         assertTrue(json.read(document).problems().get(0).message().contains("limit")
-                || json.read(document).problems().get(0).message().contains("more than 5"));
+                || json.read(document).problems().get(0).message().contains("more than 25"));
     }
 
     @ParameterizedTest
@@ -92,7 +116,7 @@ class HostileTest {
     void longNumberIsOneProblem(String start) {
         String number = start + "1".repeat(1_000_000);
         ReadBook read = inTime(() -> Samples.JSON.read(document("\"rings\":[{}],\"extra\":{\"a\":" + number + "}")));
-        assertEquals("found a number of more than 1000 characters; reading ends here", limitOf(read, "/extra/a"));
+        assertTrue(limitOf(read, "/extra/a").startsWith("found a number of more than 1000 characters, expected "));
     }
 
     @Test

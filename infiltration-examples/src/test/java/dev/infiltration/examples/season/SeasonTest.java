@@ -156,7 +156,7 @@ class SeasonTest {
                 "{\"value\": 18.00}",
                 "18.00"
             })
-    void anUnreadableAmountTakesItsTestAndNothingElse(String water) {
+    void anUnreadableAmountWithholdsItsRunAndNothingElse(String water) {
         String book =
                 "{\"format\": \"infiltration-field-book/1\", \"rings\": [{\"id\": \"R\", \"insideDiameter\": {\"value\": 300, \"unit\":"
                         + " \"mm\"}}], \"visits\": [{\"id\": \"V\", \"surface\": \"S\", \"date\": \"2026-06-03\", \"tests\": ["
@@ -166,7 +166,16 @@ class SeasonTest {
         Ran ran = assertTimeout(Duration.ofSeconds(1), () -> Ran.of(utf8(book), "-", "--json"));
         assertEquals(0, ran.status(), ran.err());
         assertTrue(ran.out().contains("\"where\":\"/visits/0/tests/0/runs/0/water"), ran.out());
-        assertTrue(ran.out().contains("\"runs\":[{\"where\":\"/visits/0/tests/1/runs/0\""), ran.out());
+        assertTrue(
+                ran.out()
+                        .contains("{\"where\":\"/visits/0/tests/0/runs/0\",\"outcome\":\"withheld\",\"rules\":"
+                                + "[\"data.reference\",\"data.unreadable\",\"run.unusable\"]}"),
+                ran.out());
+        assertTrue(
+                ran.out()
+                        .contains("{\"where\":\"/visits/0/tests/1/runs/0\",\"outcome\":\"withheld\",\"rules\":"
+                                + "[\"data.reference\",\"run.unusable\"]}"),
+                ran.out());
     }
 
     @Test
