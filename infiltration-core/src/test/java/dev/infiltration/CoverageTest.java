@@ -92,7 +92,7 @@ class CoverageTest {
                 kind == Kind.AT_LEAST ? "at least " : "",
                 100 * level,
                 100 * share,
-                kind == Kind.SUPPOSITION_BROKEN ? " (supposition broken)" : ""));
+                kind == Kind.SUPPOSITION_BROKEN ? " (assumption violated)" : ""));
         String told = rows.get(rows.size() - 1);
         assertTrue(kind != Kind.WITHIN || Math.abs(share - level) <= POINTS, told);
         assertTrue(kind != Kind.AT_LEAST || share >= level - POINTS, told);
@@ -131,7 +131,7 @@ class CoverageTest {
         lines();
         theilSen();
         String page = Files.readString(PAGE);
-        String table = "| interval | population | trials | level, % | held, % |\n|---|---|---|---|---|\n"
+        String table = "| interval | population | trials | level, % | coverage, % |\n|---|---|---|---|---|\n"
                 + String.join("", rows);
         String told =
                 page.substring(0, page.indexOf(START) + START.length()) + table + page.substring(page.indexOf(END));
@@ -144,7 +144,7 @@ class CoverageTest {
     private void summaries() {
         for (int n : new int[] {2, 3, 10}) {
             row(
-                    "geometric mean, Student on logs",
+                    "geometric mean, Student t on logarithms",
                     "log-normal, CV 1, n " + n,
                     TRIALS,
                     Kind.WITHIN,
@@ -170,7 +170,7 @@ class CoverageTest {
         }
         for (int n : new int[] {8, 20}) {
             row(
-                    "geometric mean, drawn anew",
+                    "geometric mean, bootstrap-t",
                     "log-normal, CV 1, n " + n,
                     2000,
                     Kind.WITHIN,
@@ -196,7 +196,7 @@ class CoverageTest {
                         StrictMath.exp(0.25 * 3 + 0.75 * 6)));
         double mean = 0.25 * StrictMath.exp(3.5) + 0.75 * StrictMath.exp(6.18);
         row(
-                "arithmetic mean over zones, recovered from Land",
+                "arithmetic mean over zones, variance estimates recovery",
                 "two zones, n 5 and 6",
                 TRIALS,
                 Kind.WITHIN,
@@ -212,7 +212,7 @@ class CoverageTest {
     private void censored(int n, double below, double above) {
         String population =
                 String.format(Locale.ROOT, "log-normal, n %d, bounds below %.2f and above %.2f sd", n, below, above);
-        row("geometric mean with bounds, profile likelihood", population, 2000, Kind.WITHIN, random -> {
+        row("geometric mean, censored fit, profile likelihood", population, 2000, Kind.WITHIN, random -> {
             Optional<LogNormalFit> fit = Optional.empty();
             while (fit.isEmpty()) {
                 double[] logs = normal(random, n, 0, 1);
@@ -236,7 +236,7 @@ class CoverageTest {
     private void shares() {
         for (int n : new int[] {10, 500}) {
             row(
-                    "share of area, Clopper and Pearson",
+                    "share of area, Clopper–Pearson",
                     "80 % pass, n " + n,
                     TRIALS,
                     n == 10 ? Kind.AT_LEAST : Kind.WITHIN,
@@ -259,14 +259,14 @@ class CoverageTest {
             };
             double truth = StrictMath.exp(0.7);
             row(
-                    "paired ratio, Student on log-ratios",
+                    "paired ratio, Student t on log-ratios",
                     "log-normal, n " + n,
                     TRIALS,
                     Kind.WITHIN,
                     random -> Try.of(draw.apply(random).ratio(0.95), truth));
             if (n > 5) {
                 row(
-                        "paired ratio, signed ranks",
+                        "paired ratio, Wilcoxon signed rank",
                         "log-normal, n " + n,
                         TRIALS,
                         Kind.WITHIN,
@@ -279,7 +279,7 @@ class CoverageTest {
         for (int n : new int[] {5, 9}) {
             double truth = StrictMath.exp(-0.4);
             row(
-                    "ratio of groups, Welch on logs",
+                    "ratio of groups, Welch on logarithms",
                     "log-normal, sd 1 and 0.5, n " + n + " and 7",
                     TRIALS,
                     Kind.WITHIN,
@@ -288,7 +288,7 @@ class CoverageTest {
                                     .ratio(0.95),
                             truth));
             row(
-                    "ratio of groups, rank sum",
+                    "ratio of groups, Wilcoxon rank sum",
                     "log-normal, sd 0.8 both, n " + n + " and 7",
                     TRIALS,
                     Kind.WITHIN,
@@ -328,7 +328,7 @@ class CoverageTest {
     private void lines() {
         for (int n : new int[] {4, 8}) {
             double[] years = years(n);
-            String population = "log-linear fall, scatter 0.2, n " + n;
+            String population = "log-linear decrease, sd 0.2, n " + n;
             Function<Random, LineFit> draw = random -> LineFit.of(years, along(random, years, 0.2));
             row(
                     "slope of least squares",
@@ -337,13 +337,13 @@ class CoverageTest {
                     Kind.WITHIN,
                     random -> Try.of(draw.apply(random).slopeInterval(0.95).orElseThrow(), -0.2));
             row(
-                    "height of the line, 3 years on",
+                    "fitted value, 3 years later",
                     population,
                     TRIALS,
                     Kind.WITHIN,
                     random -> Try.of(draw.apply(random).lineAt(n + 2, 0.95).orElseThrow(), 7 - 0.2 * (n + 2)));
             row(
-                    "one further test, 3 years on",
+                    "single test (prediction interval), 3 years later",
                     population,
                     TRIALS,
                     Kind.WITHIN,
@@ -351,14 +351,14 @@ class CoverageTest {
                             draw.apply(random).nextAt(n + 2, 0.95).orElseThrow(),
                             7 - 0.2 * (n + 2) + 0.2 * random.nextGaussian()));
             row(
-                    "year the line is at a limit, Fieller",
+                    "year at which the line reaches a limit, Fieller",
                     population,
                     TRIALS,
                     Kind.WITHIN,
                     random -> Try.of(
                             draw.apply(random).whereLine(7 - 0.2 * 9, 0.95).orElseThrow(), 9));
             row(
-                    "year a test reads a limit, Fieller",
+                    "year at which a single test reaches a limit, Fieller",
                     population,
                     TRIALS,
                     Kind.WITHIN,
@@ -374,8 +374,8 @@ class CoverageTest {
         for (int n : new int[] {5, 8, 20, 60}) {
             double[] years = years(n);
             row(
-                    "slope of Theil and Sen",
-                    "log-linear fall, normal scatter, n " + n,
+                    "Theil–Sen slope",
+                    "log-linear decrease, normal errors, n " + n,
                     n > 40 ? 1000 : TRIALS,
                     Kind.WITHIN,
                     random -> Try.of(
@@ -385,7 +385,7 @@ class CoverageTest {
                             -0.2));
         }
         double[] years = years(12);
-        row("slope of Theil and Sen", "log-linear fall, Cauchy scatter, n 12", TRIALS, Kind.WITHIN, random -> {
+        row("Theil–Sen slope", "log-linear decrease, Cauchy errors, n 12", TRIALS, Kind.WITHIN, random -> {
             double[] wild = plus(along(random, years, 0), cauchy(random, 12));
             return Try.of(TheilSen.of(years, wild).interval(0.95).orElseThrow(), -0.2);
         });

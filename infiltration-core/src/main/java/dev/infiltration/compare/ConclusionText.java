@@ -8,23 +8,25 @@ import dev.infiltration.statistics.TextTable;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Conclusions in sentences. */
+/** Conclusions of tests as sentences. */
 final class ConclusionText {
 
     private ConclusionText() {}
 
     static String of(Conclusion conclusion, String second, String first, OptionalDouble p, String needed) {
         String probability = p.isPresent() ? " (p = " + TextTable.number(p.getAsDouble()) + ")" : "";
+        String twoSided = probability.replace(")", ", two-sided)");
         return switch (conclusion) {
-            case HIGHER -> second + " is shown to be higher than " + first + probability;
-            case LOWER -> second + " is shown to be lower than " + first + probability;
-            case DIFFERENT -> "they are shown to differ" + probability;
-            case NOT_SIGNIFICANT -> "no difference shown" + probability + "; that they are equal is not shown either";
-            case INSUFFICIENT_DATA -> "cannot tell: so few values could not show a difference, " + needed;
+            case HIGHER -> second + " is significantly higher than " + first + twoSided;
+            case LOWER -> second + " is significantly lower than " + first + twoSided;
+            case DIFFERENT -> "at least one group differs significantly from the others" + probability;
+            case NOT_SIGNIFICANT ->
+                "no significant difference" + probability + "; this does not show that they are equal";
+            case INSUFFICIENT_DATA -> "insufficient data: " + needed;
         };
     }
 
-    /** {@return an interval, or that there is none} */
+    /** {@return an interval, or {@code not given}} */
     static String limits(Optional<Interval> interval) {
         return interval.map(Interval::toString).orElse("not given");
     }

@@ -89,35 +89,40 @@ public final class GroupComparison {
         return RankSum.ofLogs(second, first);
     }
 
-    /** {@return Welch's probability for the logarithms, absent where {@link #p} is or a rate is zero} */
-    public OptionalDouble welchP() {
-        double p = hasRatio() ? MeanDifference.of(second, first).p() : Double.NaN;
+    /** {@return the two-sided p-value of Welch's t test of the logarithms, absent where {@link #pValue} is or a rate is zero} */
+    public OptionalDouble welchPValue() {
+        double p = hasRatio() ? MeanDifference.of(second, first).pValue() : Double.NaN;
         return Double.isNaN(p) || conclusion() == Conclusion.INSUFFICIENT_DATA
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(p);
     }
 
-    /** {@return the two-sided probability of the rank sum, absent where it could not reach 0.05 (3 against 3)} */
-    public OptionalDouble p() {
+    /** {@return the two-sided p-value of the Wilcoxon rank-sum test; absent if no outcome could reach 0.05 (3 and 3 values)} */
+    public OptionalDouble pValue() {
         RankSum test = rankSum();
-        return test.conclusion() == Conclusion.INSUFFICIENT_DATA ? OptionalDouble.empty() : OptionalDouble.of(test.p());
+        return test.conclusion() == Conclusion.INSUFFICIENT_DATA
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(test.pValue());
     }
 
-    /** {@return what the rank sum allows one to say} */
+    /** {@return the conclusion of the Wilcoxon rank-sum test at a two-sided significance level of 5 %} */
     public Conclusion conclusion() {
         return rankSum().conclusion();
     }
 
-    /** {@return what was tested, in words} */
-    public String tested() {
-        return "whether a rate of the second group is as often above one of the first as below it (rank sum, "
-                + first.length + " against " + second.length + ")";
+    /** {@return the test in words} */
+    public String test() {
+        return "Wilcoxon rank-sum test of the logarithms, " + first.length + " and " + second.length + " values";
     }
 
-    /** {@return what can be concluded, in words} */
-    public String concluded() {
+    /** {@return the conclusion as a sentence} */
+    public String conclusionText() {
         return ConclusionText.of(
-                conclusion(), "the second group", "the first", p(), "4 against 4 or 3 against 5 could");
+                conclusion(),
+                "the second group",
+                "the first",
+                pValue(),
+                "at least 4 and 4, or 3 and 5, values are needed for p < 0.05");
     }
 
     /** {@return the comparison as a small table} */
@@ -126,9 +131,9 @@ public final class GroupComparison {
         return TextTable.titled("second group / first group")
                 .with("locations", first.length + ", " + second.length)
                 .with("ratio of geometric means", ConclusionText.of(ratio(Interval.LEVEL)))
-                .with("typical ratio", ConclusionText.of(hodgesLehmannRatio(Interval.LEVEL)))
-                .with("tested", tested())
-                .with("conclusion", concluded())
+                .with("Hodges–Lehmann ratio", ConclusionText.of(hodgesLehmannRatio(Interval.LEVEL)))
+                .with("test", test())
+                .with("conclusion", conclusionText())
                 .toString();
     }
 }

@@ -27,6 +27,8 @@ import java.util.stream.IntStream;
  */
 public final class PairedComparison {
 
+    private static final String NEEDED = "at least 6 pairs with a change are needed for p < 0.05";
+
     private final double[] before;
     private final double[] after;
     private final double[] logRatios;
@@ -151,28 +153,33 @@ public final class PairedComparison {
                 .count();
     }
 
-    /** {@return the two-sided probability of signed ranks, absent where it could not reach 0.05 (under six changes)} */
-    public OptionalDouble p() {
+    /** {@return the two-sided p-value of the Wilcoxon signed-rank test; absent for fewer than six pairs with a change} */
+    public OptionalDouble pValue() {
         return conclusion() == Conclusion.INSUFFICIENT_DATA
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(signedRank().p());
+                : OptionalDouble.of(signedRank().pValue());
     }
 
-    /** {@return what the signed ranks allow one to say} */
+    /** {@return the conclusion of the Wilcoxon signed-rank test at a two-sided significance level of 5 %} */
     public Conclusion conclusion() {
         return signedRank().conclusion();
     }
 
-    /** {@return what was tested, in words} */
-    public String tested() {
-        return "whether " + second + " lies as often and as far above " + first
-                + " as below it, at the same locations (" + "signed ranks of "
-                + signedRank().n() + " log-ratios, " + signedRank().zeros() + " without change left out)";
+    /** {@return the test in words} */
+    public String test() {
+        return "Wilcoxon signed-rank test of the log-ratios " + second + "/" + first + ": "
+                + signedRank().n() + (signedRank().n() == 1 ? " pair" : " pairs") + " with a change, "
+                + signedRank().zeros() + " without (excluded)";
     }
 
-    /** {@return what can be concluded, in words} */
-    public String concluded() {
-        return ConclusionText.of(conclusion(), second, first, p(), "at least 6 pairs that differ are needed");
+    /** {@return the conclusion as a sentence} */
+    public String conclusionText() {
+        return ConclusionText.of(conclusion(), second, first, pValue(), NEEDED);
+    }
+
+    /** {@return how many pairs are needed, if they are too few for a conclusion} */
+    public List<String> notes() {
+        return conclusion() == Conclusion.INSUFFICIENT_DATA ? List.of(NEEDED) : List.of();
     }
 
     /** {@return the comparison as a small table} */
@@ -181,8 +188,10 @@ public final class PairedComparison {
         TextTable table = TextTable.titled(second + " / " + first)
                 .with("pairs", pairs())
                 .with("ratio of geometric means", ConclusionText.of(ratio(Interval.LEVEL)))
-                .with("typical ratio", ConclusionText.of(hodgesLehmannRatio(Interval.LEVEL)))
-                .with("higher, lower", signTest().rises() + ", " + signTest().falls());
-        return table.with("tested", tested()).with("conclusion", concluded()).toString();
+                .with("Hodges–Lehmann ratio", ConclusionText.of(hodgesLehmannRatio(Interval.LEVEL)))
+                .with(
+                        "increased, decreased",
+                        signTest().rises() + ", " + signTest().falls());
+        return table.with("test", test()).with("conclusion", conclusionText()).toString();
     }
 }

@@ -121,9 +121,9 @@ public final class Recovery {
     /** {@return the recovery as a small table} */
     @Override
     public String toString() {
-        return TextTable.titled("recovery: (after − before) / (new − before)")
+        return TextTable.titled("(after − before) / (new − before)")
                 .with("locations", gains.length)
-                .with("share brought back", TextTable.number(share()))
+                .with("recovery", TextTable.number(share()))
                 .with(
                         "interval",
                         interval(Interval.LEVEL).map(Interval::toString).orElse("too few locations"))

@@ -36,15 +36,17 @@ public final class SeveralGroups {
      * @param first      name of the one
      * @param second     name of the other
      * @param comparison the two compared as if they were alone
-     * @param adjustedP  two-sided probability after Holm
-     * @param leastP     the least that it could have been with so many values in every pair
+     * @param adjustedPValue  two-sided probability after Holm
+     * @param smallestPValue     the least that it could have been with so many values in every pair
      */
-    public record Pair(String first, String second, GroupComparison comparison, double adjustedP, double leastP) {
+    public record Pair(
+            String first, String second, GroupComparison comparison, double adjustedPValue, double smallestPValue) {
 
         /** {@return the conclusion at a risk of 5 % for all pairs together} */
         public Conclusion conclusion() {
-            Conclusion alone = leastP > Conclusion.RISK ? Conclusion.INSUFFICIENT_DATA : comparison.conclusion();
-            return alone == Conclusion.INSUFFICIENT_DATA || adjustedP <= Conclusion.RISK
+            Conclusion alone =
+                    smallestPValue > Conclusion.RISK ? Conclusion.INSUFFICIENT_DATA : comparison.conclusion();
+            return alone == Conclusion.INSUFFICIENT_DATA || adjustedPValue <= Conclusion.RISK
                     ? alone
                     : Conclusion.NOT_SIGNIFICANT;
         }
@@ -92,9 +94,11 @@ public final class SeveralGroups {
     }
 
     /** {@return the probability for all groups together, absent where it could not reach 0.05} */
-    public OptionalDouble p() {
+    public OptionalDouble pValue() {
         KruskalWallis test = together();
-        return test.conclusion() == Conclusion.INSUFFICIENT_DATA ? OptionalDouble.empty() : OptionalDouble.of(test.p());
+        return test.conclusion() == Conclusion.INSUFFICIENT_DATA
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(test.pValue());
     }
 
     /** {@return all pairs of groups, in order} */
@@ -107,9 +111,9 @@ public final class SeveralGroups {
             }
         }
         double[] adjusted = PValueAdjustment.holm(
-                alone.stream().mapToDouble(Pair::adjustedP).toArray());
-        double[] least =
-                PValueAdjustment.holm(alone.stream().mapToDouble(Pair::leastP).toArray());
+                alone.stream().mapToDouble(Pair::adjustedPValue).toArray());
+        double[] least = PValueAdjustment.holm(
+                alone.stream().mapToDouble(Pair::smallestPValue).toArray());
         return IntStream.range(0, adjusted.length)
                 .mapToObj(i -> adjusted(alone.get(i), adjusted[i], least[i]))
                 .toList();
@@ -118,26 +122,27 @@ public final class SeveralGroups {
     private Pair pair(String first, String second) {
         GroupComparison comparison = GroupComparison.of(rates(first), rates(second));
         RankSum test = comparison.rankSum();
-        return new Pair(first, second, comparison, test.p(), test.smallestP());
+        return new Pair(first, second, comparison, test.pValue(), test.smallestPValue());
     }
 
     private double[] rates(String name) {
         return groups.getOrDefault(name, new double[0]);
     }
 
-    private static Pair adjusted(Pair pair, double p, double leastP) {
-        return new Pair(pair.first(), pair.second(), pair.comparison(), p, leastP);
+    private static Pair adjusted(Pair pair, double p, double smallestPValue) {
+        return new Pair(pair.first(), pair.second(), pair.comparison(), p, smallestPValue);
     }
 
-    /** {@return what was tested, in words} */
-    public String tested() {
-        return "whether the " + groups.size() + " groups tend to lie at the same height (ranks of all "
-                + together().n() + " rates)";
+    /** {@return the test in words} */
+    public String test() {
+        return "Kruskal–Wallis test of " + groups.size() + " groups, "
+                + together().n() + " values in total";
     }
 
-    /** {@return what can be concluded, in words} */
-    public String concluded() {
-        return ConclusionText.of(together().conclusion(), "", "", p(), "more locations a group are needed");
+    /** {@return the conclusion as a sentence} */
+    public String conclusionText() {
+        return ConclusionText.of(
+                together().conclusion(), "", "", pValue(), "more values per group are needed for p < 0.05");
     }
 
     /** {@return the comparison as a small table} */
@@ -149,8 +154,8 @@ public final class SeveralGroups {
                         Arrays.toString(groups.values().stream()
                                 .mapToInt(rates -> rates.length)
                                 .toArray()))
-                .with("tested", tested())
-                .with("conclusion", concluded());
+                .with("test", test())
+                .with("conclusion", conclusionText());
         for (Pair pair : pairs()) {
             table = table.with(pair.second() + " / " + pair.first(), row(pair));
         }
@@ -161,6 +166,6 @@ public final class SeveralGroups {
         Conclusion conclusion = pair.conclusion();
         return conclusion == Conclusion.INSUFFICIENT_DATA
                 ? conclusion.toString()
-                : conclusion + " (adjusted p = " + TextTable.number(pair.adjustedP()) + ")";
+                : conclusion + " (adjusted p = " + TextTable.number(pair.adjustedPValue()) + ")";
     }
 }

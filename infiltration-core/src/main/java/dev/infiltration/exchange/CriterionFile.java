@@ -140,9 +140,9 @@ final class CriterionFile {
                             Objects.requireNonNull(method),
                             Objects.requireNonNull(source))
                     .withPurpose(Objects.requireNonNull(purpose));
-            BigDecimal share = requiredShare == null ? level : requiredShare;
-            Criterion shared = share == null ? plain : plain.withShare(share.doubleValue());
-            Criterion rounded = roundingIncrement == null ? shared : shared.withRounding(roundingIncrement);
+            Criterion shared = requiredShare == null ? plain : plain.withRequiredShare(requiredShare.doubleValue());
+            Criterion sided = level == null ? shared : shared.withLevel(level.doubleValue());
+            Criterion rounded = roundingIncrement == null ? sided : sided.withRounding(roundingIncrement);
             return otherMethodJustification == null ? rounded : rounded.forOtherMethods(otherMethodJustification);
         }
     }

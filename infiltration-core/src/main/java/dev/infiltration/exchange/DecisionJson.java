@@ -75,7 +75,7 @@ final class DecisionJson {
         return Arrays.stream(summary.outliers()).mapToObj(given::get).toList();
     }
 
-    /** The members {@code decisions} and {@code actions}, where a criterion was given. */
+    /** The keys {@code decisions} and {@code actions}, if there is a criterion. */
     void decisions() {
         members.list("decisions", review.decisions(), this::decision);
         members.list("actions", review.actions(), this::action);
@@ -96,7 +96,7 @@ final class DecisionJson {
         if (decision.isOpen()) {
             members.flag("open", true);
         }
-        decision.outcome().ifPresent(outcome -> members.outcome("comparedRate", outcome));
+        decision.comparedRate().ifPresent(outcome -> members.outcome("comparedRate", outcome));
         if (decision.literalResult() != Decision.LiteralResult.NOT_EVALUATED) {
             members.count("passingCount", decision.passing().passing());
             members.count("evaluatedCount", decision.passing().n());
@@ -120,12 +120,9 @@ final class DecisionJson {
             members.text("method", criterion.method());
             members.text("source", criterion.source());
             members.amount("roundingIncrement", criterion.roundingIncrement());
-            if (criterion.type() == Criterion.Type.SHARE_OF_LOCATIONS) {
-                members.number("requiredShare", criterion.share());
-            } else if (criterion.type() == Criterion.Type.CONFIDENCE_BOUND) {
-                members.number("level", criterion.share());
-            }
-            members.text("otherMethodJustification", criterion.how());
+            members.number("requiredShare", criterion.requiredShare());
+            members.number("level", criterion.level());
+            members.text("otherMethodJustification", criterion.otherMethodJustification());
         });
     }
 

@@ -22,6 +22,7 @@ import dev.infiltration.trend.TrendModel;
 import dev.infiltration.trend.TrendPeriod;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /** Writes the effect of maintenance on the surfaces of a review and the trends of their rates. */
 final class HistoryJson {
@@ -34,7 +35,7 @@ final class HistoryJson {
         this.members = members;
     }
 
-    /** The members {@code comparisons} and {@code trends}, where the book has them. */
+    /** The keys {@code comparisons} and {@code trends}, if the field book has data for them. */
     void histories() {
         List<SurfaceHistory> histories = review.histories();
         members.list(
@@ -71,9 +72,18 @@ final class HistoryJson {
                     members.number("value", recovery.share());
                     members.limits(recovery.interval(Interval.LEVEL));
                     members.text(
-                            "referenceVisit", each.fresh().map(VisitAt::subject).orElse(null));
+                            "referenceVisit",
+                            each.referenceVisit().map(VisitAt::subject).orElse(null));
                 }));
-        members.texts("notes", each.notes());
+        members.texts("notes", notes(each));
+    }
+
+    /** The notes of the comparison of rates are absent where no location is compared. */
+    private static List<String> notes(BeforeAfter each) {
+        return each.locations().isEmpty()
+                ? each.notes()
+                : Stream.concat(each.notes().stream(), each.comparison().notes().stream())
+                        .toList();
     }
 
     private void visit(VisitAt visit) {
@@ -86,9 +96,9 @@ final class HistoryJson {
         members.ratio("hodgesLehmannRatio", comparison.hodgesLehmannRatio(Interval.LEVEL));
         members.count("increasedCount", comparison.signTest().rises());
         members.count("decreasedCount", comparison.signTest().falls());
-        members.number("pValue", comparison.p());
-        members.text("test", comparison.tested());
-        members.text("concluded", comparison.concluded());
+        members.number("pValue", comparison.pValue());
+        members.text("test", comparison.test());
+        members.text("conclusion", comparison.conclusion().word());
     }
 
     private void passing(Criterion criterion, BeforeAfter each) {
@@ -102,22 +112,24 @@ final class HistoryJson {
     private void trend(SurfaceHistory history) {
         members.text("surface", history.surface().surface().id());
         members.text("statistic", Figure.GEOMETRIC_MEAN.word());
-        members.list("periods", history.trend(Figure.GEOMETRIC_MEAN).stretches(), this::stretch);
+        members.list("periods", history.trend(Figure.GEOMETRIC_MEAN).periods(), this::period);
         members.list("limitDates", review.specification().criteria(), criterion -> limit(history.reached(criterion)));
     }
 
-    private void stretch(TrendPeriod stretch) {
-        members.list("points", stretch.points(), this::point);
-        LogTrend trend = stretch.trend();
+    private void period(TrendPeriod period) {
+        members.list("points", period.points(), this::point);
+        LogTrend trend = period.trend();
         members.ratio("annualFactor", trend.annualFactor(Interval.LEVEL));
         members.ratio("theilSenAnnualFactor", trend.theilSenAnnualFactor(Interval.LEVEL));
         MannKendall test = trend.mannKendall();
         members.text("conclusion", test.conclusion().word());
         if (test.conclusion() != Conclusion.INSUFFICIENT_DATA) {
-            members.number("pValue", test.p());
+            members.number("pValue", test.pValue());
         }
-        members.text("alternativeModel", trend.rival().map(TrendModel::word).orElse(null));
-        members.texts("notes", stretch.notes());
+        members.text(
+                "alternativeModel",
+                trend.alternativeModel().map(TrendModel::word).orElse(null));
+        members.texts("notes", period.notes());
     }
 
     private void point(DatedRate point) {

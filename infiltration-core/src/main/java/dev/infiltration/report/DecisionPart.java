@@ -34,7 +34,7 @@ final class DecisionPart {
                 new Fact("Criterion", Phrase.written(decision.criterion())),
                 new Fact("Result", Phrase.strong(literalResult(decision))),
                 new Fact("Confirmed", Phrase.of(decision.isConfirmed() ? "yes" : "no"))));
-        decision.figureText(unit).ifPresent(rate -> facts.add(new Fact("Compared rate", Phrase.of(rate))));
+        decision.comparedRateText(unit).ifPresent(rate -> facts.add(new Fact("Compared rate", Phrase.of(rate))));
         facts.add(new Fact("Locations", Phrase.of(decision.locationsText())));
         decision.areaShare().ifPresent(share -> facts.add(new Fact("Area", Phrase.of(share.area()))));
         decision.reasons().forEach(reason -> facts.add(new Fact("Reason", Phrase.written(reason))));

@@ -62,7 +62,7 @@ final class DecisionText {
         lines.add((decision.literalResult() == LiteralResult.MET ? "Met" : "Not met")
                 + (decision.isConfirmed() ? ", confirmed: " : ", not confirmed: ")
                 + head
-                + decision.outcome()
+                + decision.comparedRate()
                         .map(outcome -> words.text(outcome, decision.criterion()::text))
                         .orElse(locations(decision)
                                 + decision.areaShare()

@@ -35,7 +35,7 @@ final class HistoryText {
     List<String> lines(SurfaceHistory history) {
         List<String> lines = new ArrayList<>();
         history.beforeAfter().forEach(each -> lines.addAll(lines(each)));
-        List<TrendPeriod> periods = history.trend(Figure.GEOMETRIC_MEAN).stretches().stream()
+        List<TrendPeriod> periods = history.trend(Figure.GEOMETRIC_MEAN).periods().stream()
                 .filter(HistoryText::hasTwoDates)
                 .toList();
         periods.forEach(period -> lines.addAll(lines(period)));
@@ -68,8 +68,8 @@ final class HistoryText {
                 BESIDE + "Ratio of geometric means over " + comparison.pairs()
                         + (comparison.pairs() == 1 ? " location: " : " locations: ")
                         + ratio(comparison.ratio(Interval.LEVEL)),
-                BESIDE + "Test: " + comparison.tested(),
-                BESIDE + "Conclusion: " + comparison.concluded());
+                BESIDE + "Test: " + comparison.test(),
+                BESIDE + "Conclusion: " + comparison.conclusionText());
     }
 
     private static String ratio(Optional<Ratio> ratio) {

@@ -38,7 +38,7 @@ final class MeanHistory {
                 RateWords.of(last).own(),
                 visits.stream().map(MeanHistory::point).toList(),
                 cleanings(),
-                history.trend(Figure.MEAN).stretches().stream()
+                history.trend(Figure.MEAN).periods().stream()
                         .flatMap(stretch -> fit(stretch).stream())
                         .toList(),
                 VisitPlots.limits(history.specification(), last));

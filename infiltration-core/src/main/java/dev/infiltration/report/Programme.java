@@ -60,7 +60,7 @@ final class Programme {
                 .sorted(Comparator.comparing((SurfaceRate row) -> SurfaceStatus.dateOf(row.visit())))
                 .toList();
         Optional<VisitAt> last = made.stream()
-                .filter(row -> row.restOn() > 0)
+                .filter(row -> row.usedCount() > 0)
                 .reduce((earlier, later) -> later)
                 .map(SurfaceRate::visit);
         return new SurfaceStatus(

@@ -69,7 +69,7 @@ record RateWords(FieldUnit<Speed> own, FieldUnit<Speed> other, List<Infiltration
     /** {@return the criteria that a visit is compared with}: those of its method, and those that the user allows for any */
     static Stream<Criterion> criteria(VisitAt visit, Specification specification) {
         return specification.criteria().stream()
-                .filter(criterion -> criterion.how() != null || isNamed(visit, criterion));
+                .filter(criterion -> criterion.otherMethodJustification() != null || isNamed(visit, criterion));
     }
 
     private static boolean isNamed(VisitAt visit, Criterion criterion) {

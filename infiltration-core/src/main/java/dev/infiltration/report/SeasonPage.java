@@ -184,7 +184,7 @@ public final class SeasonPage {
 
     private Phrase mean(SurfaceRate row) {
         return Phrase.of(
-                row.restOn() == 0
+                row.usedCount() == 0
                         ? "none"
                         : RateWords.of(row.visit(), review.specification()).text(row.mean()));
     }

@@ -197,11 +197,11 @@ public final class SeasonText {
     private static String figures(SurfaceRate surface, RateWords words) {
         String locations = surface.planned() + " planned: " + surface.measured() + " measured, " + surface.bounded()
                 + " bounded, " + surface.withheld() + " withheld, " + surface.notTested() + " not tested";
-        if (surface.restOn() == 0 || surface.mean() instanceof RateOutcome.Withheld) {
+        if (surface.usedCount() == 0 || surface.mean() instanceof RateOutcome.Withheld) {
             return "Surface (" + locations + "): no rate";
         }
         return "Surface (" + locations + "): mean " + words.text(surface.mean()) + " over "
-                + ReportText.count(surface.restOn(), "location") + excluded(surface) + "; geometric mean "
+                + ReportText.count(surface.usedCount(), "location") + excluded(surface) + "; geometric mean "
                 + words.text(surface.geometricMean()) + "; median " + words.text(surface.median()) + "; minimum "
                 + words.text(surface.minimum());
     }

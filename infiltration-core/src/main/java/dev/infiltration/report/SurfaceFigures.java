@@ -12,10 +12,10 @@ final class SurfaceFigures {
     private SurfaceFigures() {}
 
     static Block of(SurfaceRate rate, RateWords words) {
-        return rate.restOn() == 0
+        return rate.usedCount() == 0
                 ? Block.Paragraph.of("The surface has no figure: " + counts(rate) + ".")
                 : Block.Table.of(
-                        "Figures of the surface over " + ReportText.count(rate.restOn(), "location") + ": "
+                        "Figures of the surface over " + ReportText.count(rate.usedCount(), "location") + ": "
                                 + counts(rate),
                         List.of("Figure", "Rate"),
                         List.of(

@@ -56,7 +56,7 @@ final class SurfacePart {
         facts.add(new Fact("Locations", Phrase.written(String.join(", ", change.locations()))));
         if (!change.locations().isEmpty()) {
             facts.add(new Fact("After / before", ratio(change)));
-            facts.add(new Fact("Conclusion", Phrase.of(change.comparison().concluded())));
+            facts.add(new Fact("Conclusion", Phrase.of(change.comparison().conclusionText())));
         }
         change.recovery()
                 .ifPresent(recovery ->

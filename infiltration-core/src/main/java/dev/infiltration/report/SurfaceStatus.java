@@ -48,7 +48,7 @@ record SurfaceStatus(
 
     /** {@return the last visit with a rate or a bound} */
     Optional<SurfaceRate> lastTested() {
-        return visits.stream().filter(row -> row.restOn() > 0).reduce((earlier, later) -> later);
+        return visits.stream().filter(row -> row.usedCount() > 0).reduce((earlier, later) -> later);
     }
 
     /** {@return whether every evaluated criterion is met, and the record is complete} */

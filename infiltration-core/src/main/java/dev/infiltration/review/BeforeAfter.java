@@ -134,7 +134,7 @@ public final class BeforeAfter {
     }
 
     /** {@return the visit taken as the new surface: the first of all, if method and locations are the same} */
-    public Optional<VisitAt> fresh() {
+    public Optional<VisitAt> referenceVisit() {
         return locationsSinceNew().isEmpty() ? Optional.empty() : Optional.ofNullable(first);
     }
 
@@ -174,9 +174,9 @@ public final class BeforeAfter {
             notes.add("the book has no entry of the maintenance");
         }
         recovery()
-                .ifPresent(recovery -> notes.add(
-                        "the rates of the first visit (" + fresh().orElseThrow().subject() + ", "
-                                + fresh().orElseThrow().visit().date() + ") are taken as those of the new surface"));
+                .ifPresent(recovery -> notes.add("the rates of the first visit ("
+                        + referenceVisit().orElseThrow().subject() + ", "
+                        + referenceVisit().orElseThrow().visit().date() + ") are taken as those of the new surface"));
         return notes;
     }
 }

@@ -44,7 +44,7 @@ public record LimitReached(
         VisitAt last = history.visits().get(history.visits().size() - 1).visit();
         boolean isRefused =
                 !last.method().map(method -> method.isNamed(criterion.method())).orElse(false);
-        if (isRefused && criterion.how() == null) {
+        if (isRefused && criterion.otherMethodJustification() == null) {
             return none(
                     criterion,
                     "the limit applies to method " + criterion.method() + "; the last visit used another method");
@@ -62,11 +62,11 @@ public record LimitReached(
             String entries = String.join(", ", history.undated());
             return none(criterion, "maintenance " + entries + " has no date and may have reset the rate");
         }
-        List<TrendPeriod> stretches = history.trend(figure).stretches();
-        if (stretches.isEmpty()) {
+        List<TrendPeriod> periods = history.trend(figure).periods();
+        if (periods.isEmpty()) {
             return none(criterion, "no visit has this estimate");
         }
-        TrendPeriod now = stretches.get(stretches.size() - 1);
+        TrendPeriod now = periods.get(periods.size() - 1);
         InfiltrationRate limit = new InfiltrationRate(criterion.limit().in(FieldUnit.MILLIMETRE_PER_HOUR));
         LocalDate next = risk == null ? null : now.nextTest(limit, risk).orElse(null);
         LocalDate last = now.points().get(now.points().size() - 1).date();

@@ -92,7 +92,7 @@ public final class SurfaceHistory {
         Map<SurfaceAt, List<SurfaceRate>> visits = new LinkedHashMap<>();
         for (SurfaceRate row : review.surfaces()) {
             if (row.visit().visit().date() != null
-                    && row.restOn() > 0
+                    && row.usedCount() > 0
                     && !row.visit().isTraining()) {
                 row.visit()
                         .surface()
@@ -128,8 +128,8 @@ public final class SurfaceHistory {
     }
 
     /** {@return its visits from one maintenance to the next, earliest first} */
-    public List<List<SurfaceRate>> stretches() {
-        return timeline.stretches();
+    public List<List<SurfaceRate>> periods() {
+        return timeline.periods();
     }
 
     /**
@@ -141,7 +141,7 @@ public final class SurfaceHistory {
         List<String> notes = isRepresentativeThroughout() ? List.of() : List.of(THESE_LOCATIONS);
         Trend plain = trend(row -> Stream.of(dated(row, figure.of(row), locations(row))));
         return new Trend(
-                plain.stretches().stream().map(each -> each.knowing(notes)).toList());
+                plain.periods().stream().map(each -> each.withNotes(notes)).toList());
     }
 
     private boolean isRepresentativeThroughout() {
@@ -169,7 +169,7 @@ public final class SurfaceHistory {
     }
 
     private Trend trend(Function<SurfaceRate, Stream<DatedRate>> points) {
-        return new Trend(stretches().stream()
+        return new Trend(periods().stream()
                 .map(rows -> TrendPeriod.of(rows.stream().flatMap(points).toList()))
                 .filter(stretch -> !stretch.points().isEmpty())
                 .toList());

@@ -40,17 +40,17 @@ final class Timeline {
     }
 
     /** The visits from one maintenance to the next. */
-    List<List<SurfaceRate>> stretches() {
-        List<List<SurfaceRate>> stretches = new ArrayList<>();
+    List<List<SurfaceRate>> periods() {
+        List<List<SurfaceRate>> periods = new ArrayList<>();
         @Nullable SurfaceRate last = null;
         for (SurfaceRate visit : visits) {
             if (last == null || isNewStart(last.visit(), visit.visit())) {
-                stretches.add(new ArrayList<>());
+                periods.add(new ArrayList<>());
             }
-            stretches.get(stretches.size() - 1).add(visit);
+            periods.get(periods.size() - 1).add(visit);
             last = visit;
         }
-        return stretches;
+        return periods;
     }
 
     /** Whether something was done between two visits, or the later one says so. */

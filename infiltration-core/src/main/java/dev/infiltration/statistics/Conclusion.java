@@ -28,11 +28,11 @@ public enum Conclusion {
      * {@return the conclusion of a test}
      *
      * @param p         its two-sided probability
-     * @param smallestP the least that could be with so many values
+     * @param smallestPValue the least that could be with so many values
      * @param direction above zero where the second was seen to be the higher
      */
-    public static Conclusion of(double p, double smallestP, double direction) {
-        if (smallestP > RISK) {
+    public static Conclusion of(double p, double smallestPValue, double direction) {
+        if (smallestPValue > RISK) {
             return INSUFFICIENT_DATA;
         }
         if (p > RISK) {

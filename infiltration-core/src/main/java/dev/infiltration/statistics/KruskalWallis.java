@@ -85,7 +85,7 @@ public final class KruskalWallis {
 
     /** {@return the probability counted out, absent where there are too many ways to deal the values} */
     public Optional<ExactProbability> exact() {
-        return Optional.ofNullable(deals).map(RankAllocations::p);
+        return Optional.ofNullable(deals).map(RankAllocations::pValue);
     }
 
     /** {@return the probability of chi-squared} */
@@ -94,18 +94,18 @@ public final class KruskalWallis {
     }
 
     /** {@return the probability: counted out where it can be, else of chi-squared} */
-    public double p() {
+    public double pValue() {
         return exact().map(ExactProbability::value).orElseGet(this::approximate);
     }
 
     /** {@return the least that the probability can be for these groups and their ties; 0 where it is not counted out} */
-    public double smallestP() {
+    public double smallestPValue() {
         return Optional.ofNullable(deals).map(all -> all.smallest().value()).orElse(0.0);
     }
 
     /** {@return the conclusion at a risk of 5 %} */
     public Conclusion conclusion() {
-        Conclusion one = Conclusion.of(p(), smallestP(), 0);
+        Conclusion one = Conclusion.of(pValue(), smallestPValue(), 0);
         return one == Conclusion.LOWER ? Conclusion.DIFFERENT : one;
     }
 
@@ -120,6 +120,6 @@ public final class KruskalWallis {
         TextTable table = TextTable.titled("rank sums of several groups")
                 .with("values", n())
                 .with("statistic", TextTable.number(statistic()));
-        return TestRows.ended(table, p(), conclusion()).toString();
+        return TestRows.ended(table, pValue(), conclusion()).toString();
     }
 }

@@ -180,12 +180,12 @@ public final class MannKendall {
     }
 
     /** {@return the two-sided probability: counted out where it can be, else of the normal approximation} */
-    public double p() {
+    public double pValue() {
         return exact().map(ExactProbability::value).orElseGet(this::approximate);
     }
 
     /** {@return the least that the two-sided probability could be with these ties; 0 where it is not counted out} */
-    public double smallestP() {
+    public double smallestPValue() {
         return isCounted()
                 ? Math.min(1, 2 * KendallDistribution.of(valueTies).atMost(0).value())
                 : 0;
@@ -193,7 +193,7 @@ public final class MannKendall {
 
     /** {@return whether the values are shown to rise (higher) or fall (lower), at a two-sided risk of 5 %} */
     public Conclusion conclusion() {
-        return Conclusion.of(p(), smallestP(), (double) statistic);
+        return Conclusion.of(pValue(), smallestPValue(), (double) statistic);
     }
 
     /** {@return Kendall's tau-a: the statistic by the number of pairs} */
@@ -227,7 +227,7 @@ public final class MannKendall {
                 .with("values", n())
                 .with("difference", statistic())
                 .with("tau-b", TextTable.number(tauB()))
-                .with("two-sided probability", isTold ? TextTable.number(p()) : "none")
+                .with("two-sided probability", isTold ? TextTable.number(pValue()) : "none")
                 .with("conclusion", conclusion())
                 .toString();
     }

@@ -48,7 +48,7 @@ public record MeanDifference(SampleStatistics group, SampleStatistics against) {
     }
 
     /** {@return the two-sided probability, or not a number} */
-    public double p() {
+    public double pValue() {
         return isKnown() ? 2 * TDistribution.of(degrees()).survivalProbability(Math.abs(t())) : Double.NaN;
     }
 
@@ -76,7 +76,7 @@ public record MeanDifference(SampleStatistics group, SampleStatistics against) {
                 .with("its interval", TestRows.limits(interval(Interval.LEVEL)))
                 .with("t", TextTable.number(t()))
                 .with("degrees of freedom", TextTable.number(degrees()))
-                .with("two-sided probability", TextTable.number(p()))
+                .with("two-sided probability", TextTable.number(pValue()))
                 .toString();
     }
 }

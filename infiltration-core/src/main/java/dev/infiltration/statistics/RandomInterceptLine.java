@@ -56,7 +56,7 @@ public final class RandomInterceptLine {
         }
 
         /** {@return the two-sided p-value against a slope of 0} */
-        public double p() {
+        public double pValue() {
             return 2 * TDistribution.of(degrees).survivalProbability(Math.abs(t()));
         }
 

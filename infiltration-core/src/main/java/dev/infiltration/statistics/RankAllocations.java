@@ -99,11 +99,11 @@ final class RankAllocations {
     }
 
     /** {@return the probability of groups at least as far apart as seen} */
-    ExactProbability p() {
+    ExactProbability pValue() {
         return ExactProbability.of(asFar, all);
     }
 
-    /** {@return the least that {@link #p} can be} */
+    /** {@return the least that {@link #pValue} can be} */
     ExactProbability smallest() {
         return ExactProbability.of(atFarthest, all);
     }

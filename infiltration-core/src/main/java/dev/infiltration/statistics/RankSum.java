@@ -97,18 +97,18 @@ public final class RankSum {
     }
 
     /** {@return the two-sided probability: counted out where it can be, else of the normal approximation} */
-    public double p() {
+    public double pValue() {
         return exact().map(ExactProbability::value).orElseGet(() -> approximate(Continuity.CORRECTED));
     }
 
     /** {@return the least that the two-sided probability can be for these groups and their ties; 0 beyond 60 values} */
-    public double smallestP() {
+    public double smallestPValue() {
         return distribution().map(all -> all.smallest().value()).orElse(0.0);
     }
 
     /** {@return the conclusion at a two-sided risk of 5 %, of the first group against the second} */
     public Conclusion conclusion() {
-        return Conclusion.of(p(), smallestP(), direction());
+        return Conclusion.of(pValue(), smallestPValue(), direction());
     }
 
     private double direction() {
@@ -176,6 +176,6 @@ public final class RankSum {
                 .with("pairs in which the group is higher", TextTable.number(statistic()))
                 .with("shift", TextTable.number(shift().orElse(Double.NaN)))
                 .with("its interval", TestRows.limits(interval(Interval.LEVEL)));
-        return TestRows.ended(table, p(), conclusion()).toString();
+        return TestRows.ended(table, pValue(), conclusion()).toString();
     }
 }

@@ -105,7 +105,7 @@ public record SampleStatistics(int n, double mean, double sd) {
     }
 
     /** {@return the two-sided probability of {@link #t}, not a number where that is not} */
-    public double p() {
+    public double pValue() {
         return n < 2 || Double.isNaN(t())
                 ? Double.NaN
                 : 2 * TDistribution.of(n - 1).survivalProbability(Math.abs(t()));

@@ -75,13 +75,13 @@ public record SignTest(int rises, int falls) {
     }
 
     /** {@return the least that the two-sided probability of so many pairs can be: 2^(1 − n), at most 1} */
-    public double smallestP() {
+    public double smallestPValue() {
         return Math.min(1, Math.scalb(1.0, 1 - n()));
     }
 
     /** {@return the conclusion at a two-sided risk of 5 %} */
     public Conclusion conclusion() {
-        return Conclusion.of(exact().value(), smallestP(), rises - falls);
+        return Conclusion.of(exact().value(), smallestPValue(), rises - falls);
     }
 
     /** {@return the test as a small table} */

@@ -100,18 +100,18 @@ public final class SignedRank {
     }
 
     /** {@return the two-sided probability: counted out where it can be, else of the normal approximation} */
-    public double p() {
+    public double pValue() {
         return exact().map(ExactProbability::value).orElseGet(() -> approximate(Continuity.CORRECTED));
     }
 
     /** {@return the least that the two-sided probability of so many differences can be: 2^(1 − n), at most 1} */
-    public double smallestP() {
+    public double smallestPValue() {
         return Math.min(1, Math.scalb(1.0, 1 - n()));
     }
 
     /** {@return the conclusion at a two-sided risk of 5 %} */
     public Conclusion conclusion() {
-        return Conclusion.of(p(), smallestP(), direction());
+        return Conclusion.of(pValue(), smallestPValue(), direction());
     }
 
     private double direction() {
@@ -180,6 +180,6 @@ public final class SignedRank {
                 .with("sum of ranks above zero", TextTable.number(statistic()))
                 .with("shift", TextTable.number(shift().orElse(Double.NaN)))
                 .with("its interval", TestRows.limits(interval(Interval.LEVEL)));
-        return TestRows.ended(table, p(), conclusion()).toString();
+        return TestRows.ended(table, pValue(), conclusion()).toString();
     }
 }

@@ -13,26 +13,28 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.measure.quantity.Speed;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a surface must come up to, as the user's specification or rule states it. None is shipped.
+ * Limit that a surface must meet, as the user's specification states it. The library contains none.
  *
  * <p>The relation is the one in which the surface passes: "maintain below 250" is {@link Relation#AT_LEAST} 250, "act at 10
  * or less" is {@link Relation#MORE_THAN} than 10.
  *
  * @param type      what is compared with the limit
- * @param relation  how it must stand to the limit
+ * @param relation  relation to the limit with which the surface passes
  * @param limit     the limit as it is stated, with its unit
- * @param purpose   what the decision is for
- * @param method    id of the test method that the limit belongs to
+ * @param purpose   the purpose of the decision
+ * @param method    id of the test method that the limit applies to
  * @param source    who states it, and where
- * @param share     for {@link Type#SHARE_OF_LOCATIONS} the share required, for {@link Type#CONFIDENCE_BOUND} how often the
- *                  bound is right; above 0, at most 1
+ * @param requiredShareOrLevel for {@link Type#SHARE_OF_LOCATIONS} the share of locations that must pass, for
+ *     {@link Type#CONFIDENCE_BOUND} the one-sided confidence level; above 0, at most 1
  * @param roundingIncrement the compared rate is first rounded to a multiple of it, half to even, in the unit of the limit;
  *                  null: it is not rounded
- * @param how       how data of another method may be judged by it, in the user's words; null: they are refused
+ * @param otherMethodJustification why rates of another method may be evaluated, in the user's words; null: they are not
+ *     evaluated
  */
 public record Criterion(
         Type type,
@@ -41,19 +43,19 @@ public record Criterion(
         Purpose purpose,
         String method,
         String source,
-        double share,
+        double requiredShareOrLevel,
         @Nullable Reading<Speed> roundingIncrement,
-        @Nullable String how) {
+        @Nullable String otherMethodJustification) {
 
-    /** The share of locations or the level where none is named: all of them, 95 %. */
+    /** The share of locations if none is stated: all. */
     private static final double ALL = 1;
-    /** A bound that is right half the time is none. */
+    /** Lower end of the confidence level of a one-sided bound: at 0.5 the bound is the estimate itself. */
     private static final double EVEN = 0.5;
 
-    /** Digits of a computed figure that mean something; the rest is rounding. */
+    /** Significant digits of a computed rate; further digits are rounding errors. */
     private static final MathContext DIGITS = new MathContext(12, RoundingMode.HALF_EVEN);
 
-    /** Places that anybody rounds to; far more would cost time. */
+    /** Most decimal places of an increment; many more would take too much time. */
     private static final int MOST_PLACES = 30;
 
     /** What is compared with the limit. */
@@ -64,15 +66,15 @@ public record Criterion(
         GEOMETRIC_MEAN,
         /** The median of the locations. */
         MEDIAN,
-        /** Each location by itself: all must pass. */
+        /** Each location: all must pass. */
         EVERY_LOCATION,
-        /** Each location by itself: a share of them must pass. */
+        /** Each location: a share of them must pass. */
         SHARE_OF_LOCATIONS,
         /** The one-sided confidence bound of the surface's geometric mean on the side of the limit. */
         CONFIDENCE_BOUND
     }
 
-    /** How a figure must stand to a limit. */
+    /** Relation of a rate to a limit. */
     public enum Relation implements JsonName {
         /** Below it. */
         LESS_THAN("<"),
@@ -94,12 +96,12 @@ public record Criterion(
             return symbol;
         }
 
-        /** {@return whether the limit is one from below: high rates pass} */
+        /** {@return whether the limit is a lower limit: high rates pass} */
         public boolean isFloor() {
             return this == AT_LEAST || this == MORE_THAN;
         }
 
-        private boolean holds(int comparison) {
+        private boolean isTrue(int comparison) {
             return switch (this) {
                 case LESS_THAN -> comparison < 0;
                 case AT_MOST -> comparison <= 0;
@@ -109,28 +111,30 @@ public record Criterion(
         }
     }
 
-    /** What a decision is for. */
+    /** Purpose of a decision. */
     public enum Purpose implements JsonName {
         /** Whether a new surface is accepted. */
         ACCEPTANCE,
         /** Whether maintenance is due. */
         MAINTENANCE,
-        /** Whether a cleaning did what it should. */
+        /** Whether a cleaning was successful. */
         AFTER_CLEANING
     }
 
     /**
-     * Checks share and rounding.
+     * Checks the share or level, and the rounding increment.
      *
-     * @throws IllegalArgumentException if the share is not above 0 and at most 1, the level of a bound not between a half and
-     *     1, or the rounding increment not above 0 or in another unit than the limit
+     * @throws IllegalArgumentException if the share is not above 0 and at most 1, the level of a bound is not between 0.5
+     *     and 1, or the rounding increment is not above 0 or in another unit than the limit
      */
     public Criterion {
-        if (!(share > 0 && share <= 1)) {
-            throw new IllegalArgumentException("share: expected above 0, at most 1, got " + share);
+        if (!(requiredShareOrLevel > 0 && requiredShareOrLevel <= 1)) {
+            throw new IllegalArgumentException(
+                    "requiredShareOrLevel: expected above 0, at most 1, got " + requiredShareOrLevel);
         }
-        if (type == Type.CONFIDENCE_BOUND && !(share > EVEN && share < ALL)) {
-            throw new IllegalArgumentException("share: expected a level above 0.5 and below 1, got " + share);
+        if (type == Type.CONFIDENCE_BOUND && !(requiredShareOrLevel > EVEN && requiredShareOrLevel < ALL)) {
+            throw new IllegalArgumentException(
+                    "requiredShareOrLevel: expected a level above 0.5 and below 1, got " + requiredShareOrLevel);
         }
         if (roundingIncrement != null) {
             requireIncrement(roundingIncrement, limit.unit());
@@ -140,7 +144,7 @@ public record Criterion(
     private static void requireIncrement(Reading<Speed> increment, FieldUnit<Speed> unit) {
         if (!increment.isPositive() || Math.abs(increment.value().scale()) > MOST_PLACES) {
             throw new IllegalArgumentException(
-                    "roundingIncrement: expected above 0, of few places, got " + increment.value());
+                    "roundingIncrement: expected above 0, with few decimal places, got " + increment.value());
         }
         if (!increment.unit().equals(unit)) {
             throw new IllegalArgumentException(
@@ -152,9 +156,9 @@ public record Criterion(
      * {@return a criterion read literally, for acceptance, without rounding}
      *
      * @param type     what is compared with the limit
-     * @param relation how it must stand to the limit
+     * @param relation relation to the limit with which the surface passes
      * @param limit    the limit as it is stated
-     * @param method   id of the test method that the limit belongs to
+     * @param method   id of the test method that the limit applies to
      * @param source   who states it, and where
      */
     public static Criterion of(Type type, Relation relation, Reading<Speed> limit, String method, String source) {
@@ -165,19 +169,52 @@ public record Criterion(
     /**
      * {@return this criterion for another purpose}
      *
-     * @param purpose what the decision is for
+     * @param purpose the purpose of the decision
      */
     public Criterion withPurpose(Purpose purpose) {
-        return new Criterion(type, relation, limit, purpose, method, source, share, roundingIncrement, how);
+        return new Criterion(
+                type,
+                relation,
+                limit,
+                purpose,
+                method,
+                source,
+                requiredShareOrLevel,
+                roundingIncrement,
+                otherMethodJustification);
     }
 
     /**
-     * {@return this criterion with another share of locations, or level of the bound}
+     * {@return this criterion with another share of locations that must pass}
      *
-     * @param share above 0, at most 1
+     * @param requiredShare above 0, at most 1
      */
-    public Criterion withShare(double share) {
-        return new Criterion(type, relation, limit, purpose, method, source, share, roundingIncrement, how);
+    public Criterion withRequiredShare(double requiredShare) {
+        return withShareOrLevel(requiredShare);
+    }
+
+    /**
+     * {@return this criterion with another confidence level of the one-sided bound}
+     *
+     * @param level above 0.5 and below 1
+     */
+    public Criterion withLevel(double level) {
+        return withShareOrLevel(level);
+    }
+
+    private Criterion withShareOrLevel(double value) {
+        return new Criterion(
+                type, relation, limit, purpose, method, source, value, roundingIncrement, otherMethodJustification);
+    }
+
+    /** {@return the share of the locations that must pass; present for {@link Type#SHARE_OF_LOCATIONS} only} */
+    public OptionalDouble requiredShare() {
+        return type == Type.SHARE_OF_LOCATIONS ? OptionalDouble.of(requiredShareOrLevel) : OptionalDouble.empty();
+    }
+
+    /** {@return the confidence level of the one-sided bound; present for {@link Type#CONFIDENCE_BOUND} only} */
+    public OptionalDouble level() {
+        return type == Type.CONFIDENCE_BOUND ? OptionalDouble.of(requiredShareOrLevel) : OptionalDouble.empty();
     }
 
     /**
@@ -186,33 +223,52 @@ public record Criterion(
      * @param roundingIncrement the rate is rounded to a multiple of it; above 0, in the unit of the limit
      */
     public Criterion withRounding(Reading<Speed> roundingIncrement) {
-        return new Criterion(type, relation, limit, purpose, method, source, share, roundingIncrement, how);
+        return new Criterion(
+                type,
+                relation,
+                limit,
+                purpose,
+                method,
+                source,
+                requiredShareOrLevel,
+                roundingIncrement,
+                otherMethodJustification);
     }
 
     /**
      * {@return this criterion for data of any method}
      *
-     * @param how why it may be used, in the user's words; every decision says it
+     * @param how why their rates may be evaluated, in the user's words; every decision states it in its notes
      */
-    public Criterion forOtherMethods(String how) {
-        return new Criterion(type, relation, limit, purpose, method, source, share, roundingIncrement, how);
+    public Criterion forOtherMethods(String otherMethodJustification) {
+        return new Criterion(
+                type,
+                relation,
+                limit,
+                purpose,
+                method,
+                source,
+                requiredShareOrLevel,
+                roundingIncrement,
+                otherMethodJustification);
     }
 
     /**
-     * {@return whether a figure passes, read literally: rounded as stated, compared as decimals, no guard band}
+     * {@return whether a rate passes if the criterion is applied literally: rounded as stated, compared as decimals, no guard
+     *     band}
      *
-     * @param figure the figure
+     * @param rate the rate
      */
-    public boolean passes(InfiltrationRate figure) {
-        BigDecimal value = new BigDecimal(figure.in(limit.unit())).round(DIGITS);
-        return relation.holds(rounded(value).compareTo(limit.value().round(DIGITS)));
+    public boolean passes(InfiltrationRate rate) {
+        BigDecimal value = new BigDecimal(rate.in(limit.unit())).round(DIGITS);
+        return relation.isTrue(rounded(value).compareTo(limit.value().round(DIGITS)));
     }
 
     /**
-     * {@return whether an outcome settles if its rate passes}: a measured rate does; a bound does only where every rate that it
-     * leaves open passes, or none
+     * {@return whether an outcome decides if its rate passes}: a measured rate does; a bound does only if every rate within it
+     * passes, or none
      *
-     * @param outcome the outcome; one that is withheld settles nothing
+     * @param outcome the outcome; a withheld rate decides nothing
      */
     public boolean isSettledBy(RateOutcome outcome) {
         return outcome.match(
@@ -223,7 +279,7 @@ public record Criterion(
     }
 
     /**
-     * {@return a rate for people beside this limit}: to three digits, or as many as show on which side of the limit it lies
+     * {@return a rate for people}: with three digits, or as many as show if it is above or below the limit
      *
      * @param rate the rate
      * @param unit the unit
@@ -269,7 +325,7 @@ public record Criterion(
     @Override
     public String toString() {
         String part = type == Type.SHARE_OF_LOCATIONS || type == Type.CONFIDENCE_BOUND
-                ? " (" + TextTable.number(100 * share) + " %)"
+                ? " (" + TextTable.number(100 * requiredShareOrLevel) + " %)"
                 : "";
         String rounding = roundingIncrement == null ? "" : " after rounding to " + roundingIncrement;
         return type.word().replace('-', ' ') + part + " " + relation.symbol() + " " + limit + rounding + ", " + method

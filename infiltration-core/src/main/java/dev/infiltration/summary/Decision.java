@@ -70,9 +70,10 @@ public final class Decision {
      * @param biases    what the findings on the tests do to the rates
      */
     public static Decision of(Criterion criterion, RateSummary summary, String method, Set<Bias> biases) {
-        boolean isRefused = !criterion.method().equals(method) && criterion.how() == null;
-        Verdict verdict =
-                isRefused ? Verdict.refused(criterion, method) : new Judgement(criterion, summary, biases).verdict();
+        boolean isOtherMethod = !criterion.method().equals(method) && criterion.otherMethodJustification() == null;
+        Verdict verdict = isOtherMethod
+                ? Verdict.otherMethod(criterion, method)
+                : new Judgement(criterion, summary, biases).verdict();
         return new Decision(criterion, summary, verdict, false);
     }
 
@@ -127,13 +128,13 @@ public final class Decision {
     }
 
     /** {@return the figure compared with the limit, where one figure is: a rate, or the bound of one} */
-    public Optional<RateOutcome> outcome() {
-        return Optional.ofNullable(verdict.figure());
+    public Optional<RateOutcome> comparedRate() {
+        return Optional.ofNullable(verdict.comparedRate());
     }
 
     /** {@return the figure compared with the limit, where one figure is, as a bare rate; of a bound its value} */
-    public Optional<InfiltrationRate> figure() {
-        return outcome().flatMap(RateOutcome::figure);
+    public Optional<InfiltrationRate> rateOrBound() {
+        return comparedRate().flatMap(RateOutcome::figure);
     }
 
     /**
@@ -142,8 +143,8 @@ public final class Decision {
      *
      * @param unit the unit
      */
-    public Optional<String> figureText(FieldUnit<Speed> unit) {
-        return outcome().map(outcome -> SummaryWords.text(outcome, rate -> criterion.text(rate, unit)));
+    public Optional<String> comparedRateText(FieldUnit<Speed> unit) {
+        return comparedRate().map(outcome -> SummaryWords.text(outcome, rate -> criterion.text(rate, unit)));
     }
 
     /** {@return how many of the evaluated locations pass by their rate, or by a bound that settles it} */
@@ -206,8 +207,8 @@ public final class Decision {
      * @param scatter the scatter from spot to spot, from a pilot or pooled over surfaces
      */
     public OptionalInt additionalLocationCount(ScatterPlan scatter) {
-        Optional<InfiltrationRate> figure = figure();
-        if (isConfirmed() || figure.isEmpty() || !verdict.isOpenByNumber()) {
+        Optional<InfiltrationRate> figure = rateOrBound();
+        if (isConfirmed() || figure.isEmpty() || !verdict.lacksLocationsOnly()) {
             return OptionalInt.empty();
         }
         double factor = StrictMath.exp(
@@ -251,7 +252,7 @@ public final class Decision {
 
     /** How far the figure lies on the side of the limit on which it passes, in mm/h. */
     private double inside() {
-        Optional<InfiltrationRate> rate = outcome().flatMap(RateOutcome::rate);
+        Optional<InfiltrationRate> rate = comparedRate().flatMap(RateOutcome::rate);
         if (rate.isEmpty()) {
             return Double.NaN;
         }
@@ -264,29 +265,30 @@ public final class Decision {
     public String toString() {
         FieldUnit<Speed> unit = criterion.limit().unit();
         TextTable table = TextTable.titled(criterion.toString())
-                .with("as stated", literalResult().word().replace('-', ' '));
-        if (figureText(unit).isPresent()) {
-            table = table.with("figure", figureText(unit).get());
+                .with("result", literalResult().word().replace('-', ' '));
+        if (comparedRateText(unit).isPresent()) {
+            table = table.with("compared rate", comparedRateText(unit).get());
         }
-        table = table.with("how sure", isConfirmed() ? "shown" : "not shown").with("locations", locationsText());
+        table = table.with("confirmed", isConfirmed() ? "yes" : "no").with("locations", locationsText());
         if (areaShare().isPresent()) {
             table = table.with("area", areaShare().get().area());
         }
         for (String reason : reasons()) {
-            table = table.with("because", reason);
+            table = table.with("not confirmed because", reason);
         }
         for (String text : notes()) {
-            table = table.with("know", text);
+            table = table.with("note", text);
         }
         return additionalLocationCount().isPresent()
-                ? table.with("more locations", planned()).toString()
+                ? table.with("additional locations", planned()).toString()
                 : table.toString();
     }
 
     private String planned() {
         String cautious = additionalLocationCountConservative().isPresent()
-                ? "; " + additionalLocationCountConservative().getAsInt() + " to be careful"
+                ? " (" + additionalLocationCountConservative().getAsInt()
+                        + " if the scatter is at its upper 80 % limit)"
                 : "";
-        return "about " + additionalLocationCount().getAsInt() + " would decide it" + cautious;
+        return "about " + additionalLocationCount().getAsInt() + cautious;
     }
 }

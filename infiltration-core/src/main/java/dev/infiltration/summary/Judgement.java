@@ -19,10 +19,10 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** A criterion held against a summary. */
+/** Evaluates a criterion for the rates of a surface. */
 final class Judgement {
 
-    /** More than the product of a share and a count is off, less than a location in any count. */
+    /** Larger than the rounding error of a share times a count, smaller than one location in any count. */
     private static final double ROUNDING = 1e-12;
 
     private final Criterion criterion;
@@ -31,7 +31,7 @@ final class Judgement {
     private final List<RateOutcome> locations;
     private final List<String> reasons = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
-    private int openByNumber;
+    private int lackingLocations;
 
     Judgement(Criterion criterion, RateSummary summary, Set<Bias> biases) {
         this.criterion = criterion;
@@ -50,68 +50,81 @@ final class Judgement {
             case MEDIAN -> byFigure(summary.median(), summary.geometricMeanInterval(Interval.LEVEL));
             case CONFIDENCE_BOUND -> byBound();
             case EVERY_LOCATION -> byLocations(1);
-            case SHARE_OF_LOCATIONS -> byLocations(criterion.share());
+            case SHARE_OF_LOCATIONS -> byLocations(criterion.requiredShareOrLevel());
         };
     }
 
     private Verdict byFigure(RateOutcome outcome, Optional<Interval> interval) {
         Optional<InfiltrationRate> figure = outcome.figure();
         if (figure.isEmpty()) {
-            return none("no figure: the locations give none");
+            return none("no location has a rate or a bound that can be combined");
         }
         boolean isMet = criterion.passes(figure.get());
         boolean isMeasured = outcome instanceof Measured;
-        boolean stands = summary.sample().isRepresentative();
-        add(reasons, !stands, "the locations do not stand for the surface");
+        boolean isRepresentative = summary.sample().isRepresentative();
+        add(
+                reasons,
+                !isRepresentative,
+                "the locations are not representative of the surface (not selected at random, or areas of the zones"
+                        + " unknown)");
         if (isMeasured) {
             interval.ifPresent(limits -> addInterval(limits, estimate(figure.get()), isMet));
-            addTooFew(stands && interval.isEmpty(), "too few locations, or a zero rate, for an interval");
+            addTooFew(
+                    isRepresentative && interval.isEmpty(),
+                    "no confidence interval: too few locations, or a rate of zero");
         } else {
-            addBounds(outcome, isMet, stands);
+            addBounds(outcome, isMet, isRepresentative);
         }
-        int left = summary.withheld() + summary.notTested();
-        add(notes, left > 0, "planned locations left out: " + left);
+        SummaryWords.excluded(summary).ifPresent(notes::add);
         return verdict(isMet, outcome);
     }
 
-    /** The estimate that the interval of the figure belongs to, in mm/h. */
-    private double estimate(InfiltrationRate figure) {
+    /** The estimate that the interval belongs to, in mm/h. */
+    private double estimate(InfiltrationRate rate) {
         OptionalDouble ofSurface =
                 criterion.type() == Criterion.Type.MEAN ? summary.surfaceMean() : summary.surfaceGeometricMean();
-        return ofSurface.orElse(figure.millimetresPerHour());
+        return ofSurface.orElse(rate.millimetresPerHour());
     }
 
-    /** The stated side is shown where all of the interval lies on it. */
+    /** The literal result is confirmed if the whole interval is on its side of the limit. */
     private void addInterval(Interval interval, double estimate, boolean isMet) {
         boolean low = criterion.passes(new InfiltrationRate(interval.low()));
         boolean high = criterion.passes(new InfiltrationRate(interval.high()));
-        String limits = ": " + criterion.text(interval, estimate);
-        addTooFew(low != high, "the interval of the figure holds the limit" + limits);
-        add(
-                reasons,
-                low == high && low != isMet,
-                "the interval of the surface lies on the other side of the limit" + limits);
+        String limits = words(interval, estimate);
+        addTooFew(low != high, limits + ", contains the limit");
+        add(reasons, low == high && low != isMet, limits + ", is entirely on the other side of the limit");
     }
 
-    private void addBounds(RateOutcome outcome, boolean isMet, boolean stands) {
-        add(reasons, !settles(outcome, isMet), "it rests on " + bounds(outcome));
-        addTooFew(stands && locations.size() < RateSummary.FEWEST_FOR_SCATTER, "too few locations");
+    /** The interval of the median is that of the geometric mean: of log-normal rates they are equal. */
+    private String words(Interval interval, double estimate) {
+        String mean = criterion.type() == Criterion.Type.MEAN ? "mean" : "geometric mean";
+        return "the confidence interval of the " + mean + ", " + criterion.text(interval, estimate);
+    }
+
+    private void addBounds(RateOutcome outcome, boolean isMet, boolean isRepresentative) {
+        add(reasons, !settles(outcome, isMet), "it is based on " + bounds(outcome));
+        addTooFew(
+                isRepresentative && locations.size() < RateSummary.FEWEST_FOR_SCATTER,
+                "too few locations for a confidence interval");
         Optional<LogNormalFit> fit =
                 criterion.type() == Criterion.Type.GEOMETRIC_MEAN ? summary.boundedFit() : Optional.empty();
         fit.ifPresent(each -> addInterval(each.interval(Interval.LEVEL), each.geometricMean(), isMet));
-        add(notes, fit.isEmpty(), "bounds carry no interval: said of the locations tested");
+        add(
+                notes,
+                fit.isEmpty(),
+                "no confidence interval is computed from bounds; the result applies to the tested locations only");
     }
 
-    private void addTooFew(boolean holds, String doubt) {
-        add(reasons, holds, doubt);
-        openByNumber += holds ? 1 : 0;
+    private void addTooFew(boolean isTrue, String reason) {
+        add(reasons, isTrue, reason);
+        lackingLocations += isTrue ? 1 : 0;
     }
 
-    /** The level of the two-sided interval whose ends are each right so often as asked for one side. */
+    /** A one-sided bound of level c is a limit of the two-sided interval of level 2c − 1. */
     private Verdict byBound() {
-        Optional<Interval> interval = summary.geometricMeanInterval(2 * criterion.share() - 1);
+        Optional<Interval> interval = summary.geometricMeanInterval(2 * criterion.requiredShareOrLevel() - 1);
         if (interval.isEmpty()) {
-            return none("no bound: the locations do not stand for the surface, or are too few");
+            return none("no confidence bound: too few locations, or locations not representative of the surface");
         }
         double bound = criterion.relation().isFloor()
                 ? interval.get().low()
@@ -122,7 +135,7 @@ final class Judgement {
 
     private Verdict byLocations(double share) {
         if (locations.isEmpty()) {
-            return none("no figure: no location has one");
+            return none("no location has a rate or a bound");
         }
         int n = locations.size();
         long needed = needed(share, n);
@@ -130,26 +143,27 @@ final class Judgement {
         long sure = locations.stream().filter(this::isSure).count();
         long surePasses = surePasses().passing();
         boolean isSettled = isMet ? surePasses >= needed : n - (sure - surePasses) < needed;
-        add(reasons, !isSettled, "it rests on bounds");
-        int left = summary.withheld() + summary.notTested();
-        add(reasons, isMet && left > 0, left + " planned locations are left out");
+        add(reasons, !isSettled, "it is based on bounds");
+        if (isMet) {
+            SummaryWords.excluded(summary).ifPresent(reasons::add);
+        }
         addShare(share, isMet);
         return verdict(isMet, null);
     }
 
-    /** The fewest locations that make up the share: 55 of 100 are 0.55, though their product is rounded up as a double. */
+    /** The smallest number of locations that reaches the share: 55 of 100 reach 0.55, although the product of doubles is above 55. */
     private static long needed(double share, int n) {
         return (long) Math.ceil(share * n * (1 - ROUNDING));
     }
 
-    /** What the locations say of the area, where only a share of it must pass. */
+    /** The notes about the area, if only a share of the locations must pass. */
     private void addShare(double share, boolean isMet) {
         if (share < 1) {
-            boolean isFair = summary.sample().selection() == Selection.RANDOM;
-            add(notes, isFair && isOpenForArea(share), "not confirmed for the area of the surface: " + surePasses());
-            add(notes, !isFair, "nothing is said of the area: the locations are no random ones");
+            boolean isRandom = summary.sample().selection() == Selection.RANDOM;
+            add(notes, isRandom && isOpenForArea(share), "not confirmed for the area of the surface: " + surePasses());
+            add(notes, !isRandom, "no statement about the area: the locations were not selected at random");
         } else {
-            add(notes, isMet, "said of the locations tested, not of all the area");
+            add(notes, isMet, "applies to the tested locations only, not to the whole area");
         }
     }
 
@@ -161,12 +175,12 @@ final class Judgement {
                 && share <= most.interval(Interval.LEVEL).high();
     }
 
-    /** The number of locations whose bound leaves it open if they pass. */
+    /** The number of locations whose bound does not decide if they pass. */
     int undecided() {
         return (int) locations.stream().filter(outcome -> !isSure(outcome)).count();
     }
 
-    /** Of the locations, those that pass by a rate, or by a bound that settles it. */
+    /** The locations that pass by their rate, or by a bound that decides it. */
     PassingShare surePasses() {
         long sure = locations.stream().filter(this::isSure).filter(this::passes).count();
         return new PassingShare((int) sure, locations.size());
@@ -184,7 +198,7 @@ final class Judgement {
         return criterion.isSettledBy(outcome);
     }
 
-    /** Whether a bound settles what it says: a rate of at most too little fails, one of at least enough passes. */
+    /** Whether a bound decides the result: an upper bound below a lower limit fails, a lower bound above it passes. */
     private boolean settles(RateOutcome outcome, boolean isMet) {
         return criterion.relation().isFloor() == isMet ? outcome instanceof LowerBound : outcome instanceof UpperBound;
     }
@@ -202,16 +216,17 @@ final class Judgement {
         add(
                 reasons,
                 biases.contains(against),
-                "findings on the tests " + (against == Bias.RAISES ? "raise" : "lower") + " the rate");
-        add(notes, biases.contains(Bias.EITHER), "findings on the tests may move the rate in either direction");
-        String how = criterion.how();
+                "findings on these tests may bias the rate " + (against == Bias.RAISES ? "high" : "low"));
+        add(notes, biases.contains(Bias.EITHER), "findings on these tests may bias the rate in either direction");
+        String how = criterion.otherMethodJustification();
         add(notes, how != null, "limit of " + criterion.method() + ": " + how);
         LiteralResult literalResult = isMet ? LiteralResult.MET : LiteralResult.NOT_MET;
-        return new Verdict(literalResult, figure, reasons, notes, openByNumber > 0 && openByNumber == reasons.size());
+        return new Verdict(
+                literalResult, figure, reasons, notes, lackingLocations > 0 && lackingLocations == reasons.size());
     }
 
-    private static void add(List<String> list, boolean holds, String text) {
-        if (holds) {
+    private static void add(List<String> list, boolean isTrue, String text) {
+        if (isTrue) {
             list.add(text);
         }
     }

@@ -89,8 +89,8 @@ public record PassingShare(int passing, int n) {
 
     /** {@return the share of the area that passes at least, for people} */
     public String area() {
-        return "at least " + TextTable.number(100 * lowerBound(Interval.LEVEL)) + " % of the area passes ("
-                + TextTable.number(100 * Interval.LEVEL) + " % sure)";
+        return "at least " + TextTable.number(100 * lowerBound(Interval.LEVEL)) + " % of the area passes (one-sided "
+                + TextTable.number(100 * Interval.LEVEL) + " % confidence)";
     }
 
     /** {@return the counts and the share that passes at least, for people} */

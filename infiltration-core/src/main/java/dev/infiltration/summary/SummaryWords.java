@@ -10,49 +10,65 @@ import dev.infiltration.units.InfiltrationRate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** A summary told to people. */
+/** A summary as text and as a table. */
 final class SummaryWords {
 
     private final RateSummary summary;
-    private final int figures;
+    private final int values;
 
     SummaryWords(RateSummary summary) {
         this.summary = summary;
-        this.figures = summary.measured() + summary.bounded();
+        this.values = summary.measured() + summary.bounded();
     }
 
     List<String> notes() {
-        int left = summary.withheld() + summary.notTested();
-        boolean stands = summary.sample().isRepresentative();
+        boolean isRepresentative = summary.sample().isRepresentative();
         boolean isZero =
                 summary.bounded() == 0 && Arrays.stream(summary.values()).anyMatch(rate -> rate == 0);
         List<String> notes = new ArrayList<>();
-        add(notes, !stands, "the locations do not stand for the surface (" + chosen() + "): no intervals");
-        add(notes, figures < RateSummary.FEWEST_FOR_SCATTER, "too few locations for any interval");
         add(
                 notes,
-                figures < RateSummary.FEWEST_FOR_SHAPE,
-                "too few locations for outliers, a fit to bounds and drawing anew");
-        add(notes, summary.bounded() > 0, summary.bounded() + " of " + figures + " figures are bounds");
-        add(notes, isZero, "a rate is zero: nothing else on the log scale");
-        add(notes, left > 0, left + " planned locations are left out");
+                !isRepresentative,
+                "the locations are not representative of the surface (" + chosen() + "): no intervals");
+        add(
+                notes,
+                values < RateSummary.FEWEST_FOR_SCATTER,
+                "fewer than " + RateSummary.FEWEST_FOR_SCATTER + " locations: no interval");
+        add(
+                notes,
+                values < RateSummary.FEWEST_FOR_SHAPE,
+                "fewer than " + RateSummary.FEWEST_FOR_SHAPE
+                        + " locations: no outlier test, no censored fit, no bootstrap interval");
+        add(notes, summary.bounded() > 0, summary.bounded() + " of " + values + " values are bounds");
+        add(notes, isZero, "a rate is zero: no interval or other result on the logarithmic scale");
+        excluded(summary).ifPresent(notes::add);
         return notes;
+    }
+
+    /** {@return the planned locations without a value, for people: {@code 2 of 5 planned locations have no rate and are excluded}} */
+    static Optional<String> excluded(RateSummary summary) {
+        int excluded = summary.withheld() + summary.notTested();
+        return excluded == 0
+                ? Optional.empty()
+                : Optional.of(excluded + " of " + summary.planned() + " planned locations"
+                        + (excluded == 1 ? " has no rate and is excluded" : " have no rate and are excluded"));
     }
 
     private String chosen() {
         Selection selection = summary.sample().selection();
         if (selection == Selection.STRATIFIED) {
-            return "stratified, areas of the zones not known";
+            return "stratified, areas of the zones unknown";
         }
-        return selection == null ? "selection not known or mixed" : selection.word();
+        return selection == null ? "selection unknown or mixed" : selection.word();
     }
 
-    private static void add(List<String> list, boolean holds, String text) {
-        if (holds) {
+    private static void add(List<String> list, boolean isTrue, String text) {
+        if (isTrue) {
             list.add(text);
         }
     }
@@ -60,18 +76,18 @@ final class SummaryWords {
     TextTable table() {
         List<TextTable.Row> rows = new ArrayList<>();
         add(rows, "locations", counts());
-        if (figures < RateSummary.FEWEST_FOR_SHAPE) {
+        if (values < RateSummary.FEWEST_FOR_SHAPE) {
             add(rows, "values", list(summary.values()));
         }
         add(rows, "mean", text(summary.mean()));
         summary.areaWeightedMean().ifPresent(mean -> add(rows, "area-weighted mean", text(mean)));
-        if (figures >= RateSummary.FEWEST_FOR_SCATTER) {
+        if (values >= RateSummary.FEWEST_FOR_SCATTER) {
             addTypical(rows);
         }
         add(rows, "minimum", text(summary.minimum()));
         addScatter(rows);
         addSurface(rows);
-        notes().forEach(text -> add(rows, "know", text));
+        notes().forEach(text -> add(rows, "note", text));
         return new TextTable("rates in mm/h", rows);
     }
 
@@ -87,13 +103,13 @@ final class SummaryWords {
 
     private void addScatter(List<TextTable.Row> rows) {
         summary.cv().ifPresent(cv -> add(rows, "coefficient of variation", TextTable.number(cv)));
-        summary.geometricCv().ifPresent(cv -> add(rows, "the same from the log scale", TextTable.number(cv)));
+        summary.geometricCv().ifPresent(cv -> add(rows, "geometric coefficient of variation", TextTable.number(cv)));
         if (summary.outliers().length > 0) {
             double[] values = summary.values();
-            double[] far = Arrays.stream(summary.outliers())
+            double[] outliers = Arrays.stream(summary.outliers())
                     .mapToDouble(i -> values[i])
                     .toArray();
-            add(rows, "far from the others", list(far));
+            add(rows, "outliers", list(outliers));
         }
     }
 
@@ -106,7 +122,7 @@ final class SummaryWords {
         summary.boundedFit()
                 .ifPresent(fit -> add(
                         rows,
-                        "geometric mean, with bounds",
+                        "geometric mean of the surface, censored fit",
                         text(fit.interval(Interval.LEVEL), OptionalDouble.of(fit.geometricMean()))));
     }
 
@@ -126,7 +142,7 @@ final class SummaryWords {
         return text(outcome, rate -> TextTable.rate(rate.millimetresPerHour()));
     }
 
-    /** {@return an outcome, with what it says of a bound before the words of the rate} */
+    /** {@return an outcome for people: of a bound {@code at most} or {@code at least} and the rate} */
     static String text(RateOutcome outcome, Function<InfiltrationRate, String> words) {
         return outcome.match(
                 measured -> words.apply(measured.value()),

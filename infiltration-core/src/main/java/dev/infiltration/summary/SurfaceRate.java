@@ -68,7 +68,7 @@ public record SurfaceRate(
     }
 
     /** {@return the number of locations that the figures rest on} */
-    public int restOn() {
+    public int usedCount() {
         return measured + bounded;
     }
 }

@@ -8,26 +8,26 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** What a judgement came to: the figure compared, where one was, and whether too few locations are all that leaves it open. */
+/** Result of evaluating a criterion: the rate compared with the limit, if one was, and if only too few locations prevent confirmation. */
 record Verdict(
         LiteralResult literalResult,
-        @Nullable RateOutcome figure,
+        @Nullable RateOutcome comparedRate,
         List<String> reasons,
         List<String> notes,
-        boolean isOpenByNumber) {
+        boolean lacksLocationsOnly) {
 
     Verdict {
         reasons = List.copyOf(reasons);
         notes = List.copyOf(notes);
     }
 
-    Verdict unconfirmedBy(List<String> reasons) {
-        List<String> all = Stream.concat(reasons.stream(), reasons.stream()).toList();
-        return new Verdict(literalResult, figure, all, notes, false);
+    Verdict unconfirmedBy(List<String> unresolved) {
+        List<String> all = Stream.concat(reasons.stream(), unresolved.stream()).toList();
+        return new Verdict(literalResult, comparedRate, all, notes, false);
     }
 
-    static Verdict refused(Criterion criterion, String method) {
-        String why = "refused: the limit belongs to " + criterion.method() + ", the rates to " + method;
+    static Verdict otherMethod(Criterion criterion, String method) {
+        String why = "the limit applies to method " + criterion.method() + "; these rates were measured by " + method;
         return new Verdict(LiteralResult.NOT_EVALUATED, null, List.of(why), List.of(), false);
     }
 }

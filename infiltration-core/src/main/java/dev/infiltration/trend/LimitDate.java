@@ -39,12 +39,12 @@ public sealed interface LimitDate {
         /** {@return the crossing as a small table} */
         @Override
         public String toString() {
-            TextTable table = TextTable.titled("limit reached")
+            TextTable table = TextTable.titled("expected date at the limit")
                     .with("expected", expected)
                     .with("earliest", earliest == null ? "not bounded" : earliest)
                     .with("latest", latest == null ? "not bounded" : latest)
-                    .with("level", TextTable.number(100 * level) + " %");
-            return (notes.isEmpty() ? table : table.with("know", String.join("; ", notes))).toString();
+                    .with("prediction level", TextTable.number(100 * level) + " %");
+            return (notes.isEmpty() ? table : table.with("note", String.join("; ", notes))).toString();
         }
     }
 

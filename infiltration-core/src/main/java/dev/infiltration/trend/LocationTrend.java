@@ -101,7 +101,7 @@ public final class LocationTrend {
 
     /** {@return the two-sided p-value of {@link #annualFactor} against no change; absent without a line} */
     public OptionalDouble pValue() {
-        return line.stream().mapToDouble(fit -> fit.slope().p()).findFirst();
+        return line.stream().mapToDouble(fit -> fit.slope().pValue()).findFirst();
     }
 
     /**
@@ -141,7 +141,7 @@ public final class LocationTrend {
             table = table.with("rates, locations", fit.n() + ", " + fit.groups())
                     .with("annual factor", annualFactor(Interval.LEVEL).orElseThrow())
                     .with("within locations", withinAnnualFactor(Interval.LEVEL).orElseThrow())
-                    .with("p-value, two-sided", TextTable.number(fit.slope().p()))
+                    .with("p-value, two-sided", TextTable.number(fit.slope().pValue()))
                     .with("degrees of freedom", TextTable.number(fit.slope().degrees()));
         }
         return (notes().isEmpty() ? table : table.with("note", String.join("; ", notes()))).toString();

@@ -27,7 +27,7 @@ import java.util.stream.Stream;
 public final class LogTrend {
 
     /** Points from which a rival curve is looked for: fewer fit any curve. */
-    private static final int ENOUGH_FOR_RIVAL = 5;
+    private static final int ENOUGH_FOR_ALTERNATIVE = 5;
     /** What a rival must be better by, in Akaike's criterion (differences of 2 and more: Burnham and Anderson 2002). */
     private static final double CLEARLY_BETTER = 2;
 
@@ -109,7 +109,7 @@ public final class LogTrend {
     }
 
     /** {@return Theil and Sen's line through the logarithms, absent for rates at fewer than two times} */
-    public Optional<TheilSen> typicalLine() {
+    public Optional<TheilSen> theilSenLine() {
         return Arrays.stream(times).distinct().count() < 2 ? Optional.empty() : Optional.of(TheilSen.of(times, logs));
     }
 
@@ -119,7 +119,7 @@ public final class LogTrend {
      * @param level how often such an interval is right; the interval says the level reached
      */
     public Optional<Ratio> theilSenAnnualFactor(double level) {
-        return typicalLine()
+        return theilSenLine()
                 .map(line -> new Ratio(line.slope(), line.interval(level).orElse(null)));
     }
 
@@ -134,8 +134,8 @@ public final class LogTrend {
      * <p>Better by at least 2 in Akaike's criterion, {@code n·ln} of the squared residual standard deviations. Looked for
      * from five rates up.
      */
-    public Optional<TrendModel> rival() {
-        if (logs.length < ENOUGH_FOR_RIVAL) {
+    public Optional<TrendModel> alternativeModel() {
+        if (logs.length < ENOUGH_FOR_ALTERNATIVE) {
             return Optional.empty();
         }
         return Stream.of(TrendModel.LEVELLING_OFF, TrendModel.ACCELERATING)
@@ -183,24 +183,26 @@ public final class LogTrend {
         return TextTable.titled("rates over years")
                 .with("rates", n() + (zeros() == 0 ? "" : ", " + zeros() + " of them zero"))
                 .with(
-                        "factor a year",
+                        "annual factor",
                         annualFactor(Interval.LEVEL).map(Ratio::toString).orElse("not given"))
                 .with(
-                        "typical factor a year",
+                        "Theil–Sen annual factor",
                         theilSenAnnualFactor(Interval.LEVEL)
                                 .map(Ratio::toString)
                                 .orElse("not given"))
-                .with("trend", trend())
-                .with("fits better", rival().map(TrendModel::toString).orElse("no other curve"))
+                .with("Mann–Kendall test", trend())
+                .with(
+                        "alternative model",
+                        alternativeModel().map(TrendModel::toString).orElse("none"))
                 .toString();
     }
 
     private String trend() {
         MannKendall test = mannKendall();
         return switch (test.conclusion()) {
-            case HIGHER -> "shown to rise (p = " + TextTable.number(test.p()) + ")";
-            case LOWER -> "shown to fall (p = " + TextTable.number(test.p()) + ")";
-            case NOT_SIGNIFICANT, DIFFERENT -> "no significant trend (p = " + TextTable.number(test.p()) + ")";
+            case HIGHER -> "increases significantly (p = " + TextTable.number(test.pValue()) + ")";
+            case LOWER -> "decreases significantly (p = " + TextTable.number(test.pValue()) + ")";
+            case NOT_SIGNIFICANT, DIFFERENT -> "no significant trend (p = " + TextTable.number(test.pValue()) + ")";
             case INSUFFICIENT_DATA -> "insufficient data (at least 5 dates are needed)";
         };
     }

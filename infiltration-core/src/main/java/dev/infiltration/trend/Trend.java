@@ -13,13 +13,13 @@ import java.util.stream.Collectors;
  * <p>A trend starts anew at each maintenance. A rate of the very day of a maintenance counts as found after it; where it was
  * found before, say so by cutting the rates yourself and taking {@link TrendPeriod#of} each part.
  *
- * @param stretches the stretches that hold a rate, earliest first
+ * @param periods the periods that hold a rate, earliest first
  */
-public record Trend(List<TrendPeriod> stretches) {
+public record Trend(List<TrendPeriod> periods) {
 
-    /** Copies the stretches. */
+    /** Copies the periods. */
     public Trend {
-        stretches = List.copyOf(stretches);
+        periods = List.copyOf(periods);
     }
 
     /**
@@ -51,6 +51,6 @@ public record Trend(List<TrendPeriod> stretches) {
     /** {@return the trend, stretch by stretch} */
     @Override
     public String toString() {
-        return stretches.stream().map(TrendPeriod::toString).collect(Collectors.joining("\n"));
+        return periods.stream().map(TrendPeriod::toString).collect(Collectors.joining("\n"));
     }
 }

@@ -32,8 +32,8 @@ public final class TrendPeriod {
     /** No pavement is planned for longer. */
     private static final int HORIZON_YEARS = 100;
 
-    private static final String NOT_SAME_PLACES = "not the same locations throughout";
-    private static final String METHOD_CHANGED = "the method changed";
+    private static final String NOT_SAME_PLACES = "not the same locations at every visit";
+    private static final String METHOD_CHANGED = "not the same method at every visit";
 
     private static final double DAYS_A_YEAR = 365.25;
 
@@ -72,7 +72,7 @@ public final class TrendPeriod {
      *
      * @param notes a line each
      */
-    public TrendPeriod knowing(List<String> notes) {
+    public TrendPeriod withNotes(List<String> notes) {
         return new TrendPeriod(points, notes);
     }
 
@@ -106,7 +106,7 @@ public final class TrendPeriod {
      */
     public LimitDate crossing(InfiltrationRate limit, double level) {
         List<String> reasons = obstacles();
-        boundBelow(limit).ifPresent(date -> reasons.add("at most below the limit on " + date + " already"));
+        boundBelow(limit).ifPresent(date -> reasons.add("the upper bound of " + date + " is already below the limit"));
         if (reasons.isEmpty() && !falls()) {
             reasons.add("the fitted line does not fall");
         }
@@ -127,7 +127,7 @@ public final class TrendPeriod {
     private static LimitDate notGiven(List<String> reasons) {
         return new LimitDate.NotGiven(
                 reasons.isEmpty()
-                        ? List.of("the fitted line does not come to the limit within " + HORIZON_YEARS + " years")
+                        ? List.of("the fitted line does not reach the limit within " + HORIZON_YEARS + " years")
                         : reasons);
     }
 
@@ -158,13 +158,13 @@ public final class TrendPeriod {
         add(notes, several(DatedRate::where), NOT_SAME_PLACES);
         add(notes, several(DatedRate::method), METHOD_CHANGED);
         addLeftOut(notes);
-        trend.rival().ifPresent(curve -> notes.add("another curve fits better: it " + curve));
+        trend.alternativeModel().ifPresent(model -> notes.add("another model fits better: the rate " + model));
         return notes;
     }
 
     private void addLeftOut(List<String> notes) {
         long left = points.stream().filter(point -> !point.hasLog()).count();
-        add(notes, left > 0, left + (left == 1 ? " bound or zero" : " bounds or zeros") + " left out of the line");
+        add(notes, left > 0, left + (left == 1 ? " bound or zero" : " bounds or zeros") + " excluded from the line");
     }
 
     /** {@return why no date can be given, to add to} */
@@ -193,21 +193,25 @@ public final class TrendPeriod {
 
     private List<String> notes(LocalDate expected, Fieller limits, InfiltrationRate limit) {
         List<String> notes = new ArrayList<>(known);
-        add(notes, expected.isAfter(last()), "beyond the last test of " + last() + ": the line is drawn on");
+        add(notes, expected.isAfter(last()), "extrapolated beyond the last test (" + last() + ")");
         add(notes, !expected.isAfter(last()), "the fitted line is at or below the limit already");
-        add(notes, limits.shape() != Fieller.Shape.WITHIN, "a fall is not shown: the dates have no bounds");
-        trend.rival().ifPresent(curve -> notes.add(rival(curve, limit)));
+        add(
+                notes,
+                limits.shape() != Fieller.Shape.WITHIN,
+                "the decrease is not significant: the prediction limits of the date are unbounded");
+        trend.alternativeModel().ifPresent(model -> notes.add(alternative(model, limit)));
         addLeftOut(notes);
         return notes;
     }
 
-    private String rival(TrendModel curve, InfiltrationRate limit) {
-        String when = trend.crossing(curve, limit.millimetresPerHour()).stream()
-                .mapToObj(
-                        years -> day(years, Math::rint).map(LocalDate::toString).orElse("not within a hundred years"))
+    private String alternative(TrendModel model, InfiltrationRate limit) {
+        String when = trend.crossing(model, limit.millimetresPerHour()).stream()
+                .mapToObj(years -> day(years, Math::rint)
+                        .map(date -> "on " + date)
+                        .orElse("not within " + HORIZON_YEARS + " years"))
                 .findFirst()
                 .orElse("never");
-        return "another curve fits better (" + curve + "); it reaches the limit " + when;
+        return "another model fits better (the rate " + model + "); it reaches the limit " + when;
     }
 
     private static void add(List<String> list, boolean holds, String text) {

@@ -26,17 +26,17 @@ class GroupComparisonTest {
     void fourAgainstFourApartShowADifference() {
         GroupComparison two = GroupComparison.of(LOW, HIGH);
         assertEquals(Conclusion.HIGHER, two.conclusion());
-        assertEquals(2 / 70.0, two.p().orElseThrow(), 1e-15);
-        assertTrue(two.welchP().isPresent());
-        assertTrue(two.concluded().startsWith("the second group is shown to be higher than the first"));
+        assertEquals(2 / 70.0, two.pValue().orElseThrow(), 1e-15);
+        assertTrue(two.welchPValue().isPresent());
+        assertTrue(two.conclusionText().startsWith("the second group is significantly higher than the first"));
     }
 
     @Test
     void threeAgainstThreeHaveNoProbability() {
         GroupComparison two = GroupComparison.of(Arrays.copyOf(LOW, 3), Arrays.copyOf(HIGH, 3));
         assertEquals(Conclusion.INSUFFICIENT_DATA, two.conclusion());
-        assertTrue(two.p().isEmpty());
-        assertTrue(two.welchP().isEmpty());
+        assertTrue(two.pValue().isEmpty());
+        assertTrue(two.welchPValue().isEmpty());
         assertTrue(two.ratio(0.95).orElseThrow().interval().isPresent());
         assertTrue(two.hodgesLehmannRatio(0.95).orElseThrow().interval().isEmpty());
     }
@@ -58,7 +58,7 @@ class GroupComparisonTest {
         assertEquals(Conclusion.HIGHER, two.conclusion());
         assertTrue(two.ratio(0.95).isEmpty());
         assertTrue(two.hodgesLehmannRatio(0.95).isEmpty());
-        assertTrue(two.welchP().isEmpty());
+        assertTrue(two.welchPValue().isEmpty());
         assertTrue(two.toString().contains("not given"));
     }
 
@@ -76,7 +76,7 @@ class GroupComparisonTest {
         double[] group = rates.stream().mapToDouble(Double::doubleValue).toArray();
         GroupComparison same = GroupComparison.of(group, group);
         assertEquals(1, same.ratio(0.95).orElseThrow().value());
-        assertEquals(1, same.rankSum().p());
+        assertEquals(1, same.rankSum().pValue());
         assertTrue(same.conclusion() != Conclusion.HIGHER && same.conclusion() != Conclusion.LOWER);
     }
 

@@ -31,18 +31,18 @@ class PairedComparisonTest {
     void sixRisesShowARise() {
         PairedComparison cleaning = PairedComparison.of(BEFORE, AFTER);
         assertEquals(Conclusion.HIGHER, cleaning.conclusion());
-        assertEquals(1 / 32.0, cleaning.p().orElseThrow());
-        assertEquals("after is shown to be higher than before (p = 0.03125)", cleaning.concluded());
+        assertEquals(1 / 32.0, cleaning.pValue().orElseThrow());
+        assertEquals("after is significantly higher than before (p = 0.03125, two-sided)", cleaning.conclusionText());
     }
 
     @Test
     void fiveRisesCannotTell() {
         PairedComparison cleaning = PairedComparison.of(Arrays.copyOf(BEFORE, 5), Arrays.copyOf(AFTER, 5));
         assertEquals(Conclusion.INSUFFICIENT_DATA, cleaning.conclusion());
-        assertTrue(cleaning.p().isEmpty());
+        assertTrue(cleaning.pValue().isEmpty());
         assertTrue(cleaning.ratio(0.95).orElseThrow().interval().isPresent());
         assertTrue(cleaning.hodgesLehmannRatio(0.95).orElseThrow().interval().isEmpty());
-        assertTrue(cleaning.concluded().startsWith("cannot tell"));
+        assertTrue(cleaning.conclusionText().startsWith("insufficient data"));
     }
 
     @Test
@@ -95,7 +95,7 @@ class PairedComparisonTest {
     void runsAreNamedAsSuch() {
         PairedComparison runs = PairedComparison.ofRuns(new double[] {100, 200, 300}, new double[] {90, 170, 280});
         assertTrue(runs.toString().startsWith("run 2 / run 1"));
-        assertTrue(runs.tested().contains("3 log-ratios"));
+        assertTrue(runs.test().contains("3 pairs with a change"));
         assertEquals(
                 Math.cbrt(0.9 * 0.85 * 280 / 300), runs.ratio(0.9).orElseThrow().value(), 1e-14);
     }
@@ -130,7 +130,7 @@ class PairedComparisonTest {
         double[] group = rates.stream().mapToDouble(Double::doubleValue).toArray();
         PairedComparison same = PairedComparison.of(group, group);
         assertEquals(1, same.ratio(0.95).orElseThrow().value());
-        assertEquals(1, same.signedRank().p());
+        assertEquals(1, same.signedRank().pValue());
         assertEquals(ExactProbability.of(1, 1), same.signTest().exact());
         assertEquals(Conclusion.INSUFFICIENT_DATA, same.conclusion());
     }

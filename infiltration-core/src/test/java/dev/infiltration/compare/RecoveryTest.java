@@ -43,7 +43,7 @@ class RecoveryTest {
             for (int i = 0; i < rest.length; i++) {
                 rest[i] = AFTER[i] - BEFORE[i] - share * (1000 - BEFORE[i]);
             }
-            assertEquals(0.05, SampleStatistics.of(rest).p(), 1e-10);
+            assertEquals(0.05, SampleStatistics.of(rest).pValue(), 1e-10);
         }
     }
 

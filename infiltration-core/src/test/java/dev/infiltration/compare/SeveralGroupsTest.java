@@ -63,7 +63,7 @@ public class SeveralGroupsTest {
                 List.of(Conclusion.NOT_SIGNIFICANT, Conclusion.HIGHER, Conclusion.HIGHER),
                 pairs.stream().map(SeveralGroups.Pair::conclusion).toList());
         // 5 against 5 all apart: 2/252, times 3 (derived)
-        assertEquals(6 / 252.0, pairs.get(1).adjustedP(), 1e-15);
+        assertEquals(6 / 252.0, pairs.get(1).adjustedPValue(), 1e-15);
         assertTrue(several.toString().contains("interior / wheel path     higher (adjusted p = 0.02381)"));
     }
 
@@ -71,9 +71,9 @@ public class SeveralGroupsTest {
     void pairsTooSmallToTellSaySo() {
         SeveralGroups several =
                 SeveralGroups.of(groups(new double[] {1, 2, 3}, new double[] {4, 5, 6}, new double[] {70, 80, 90}));
-        assertTrue(several.p().isPresent());
+        assertTrue(several.pValue().isPresent());
         assertTrue(several.pairs().stream().allMatch(pair -> pair.conclusion() == Conclusion.INSUFFICIENT_DATA));
-        assertTrue(several.toString().contains("cannot tell"));
+        assertTrue(several.toString().contains("insufficient data"));
     }
 
     @Test
@@ -93,7 +93,7 @@ public class SeveralGroupsTest {
         apart.put("low spot", new double[] {31, 32, 33, 34});
         SeveralGroups four = SeveralGroups.of(apart);
         assertTrue(four.pairs().stream().allMatch(pair -> pair.conclusion() == Conclusion.INSUFFICIENT_DATA));
-        assertEquals(12.0 / 70, four.pairs().get(0).leastP(), 1e-12);
+        assertEquals(12.0 / 70, four.pairs().get(0).smallestPValue(), 1e-12);
     }
 
     @Test

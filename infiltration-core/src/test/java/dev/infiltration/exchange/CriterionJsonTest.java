@@ -61,7 +61,7 @@ class CriterionJsonTest {
                         "C1781",
                         "invented")
                 .withPurpose(Purpose.AFTER_CLEANING)
-                .withShare(0.9)
+                .withRequiredShare(0.9)
                 .withRounding(Reading.of("10", FieldUnit.MILLIMETRE_PER_HOUR))
                 .forOtherMethods("a trial");
         assertEquals(List.of(mean, share), all.criteria());
@@ -101,7 +101,7 @@ class CriterionJsonTest {
             "value": "much"                    | "value": 100                      | 3 | /criteria/0/limit/value | found "much", expected a number
             "value": -1                        | "value": 100                      | 3 | /criteria/0 | its limit is not above 0
             "requiredShare": 1.01                      | "requiredShare": 0.9                      | 5 | /criteria/1 | its requiredShare is not above 0 and at most 1
-            "type": "confidence-bound", "level": 0.5, "x": 0 | "type": "mean" | 3 | /criteria/0 | its requiredShare is no level above 0.5 and below 1
+            "type": "confidence-bound", "level": 0.5, "x": 0 | "type": "mean" | 3 | /criteria/0 | its level is not above 0.5 and below 1
             "value": 0, "unit": "mm/h"         | "value": 10, "unit": "mm/h"       | 5 | /criteria/1 | its roundingIncrement is not above 0
             "value": 1e-40, "unit": "mm/h"     | "value": 10, "unit": "mm/h"       | 6 | /criteria/1/roundingIncrement/value | found 1e-40, expected a number
             "value": 10, "unit": "[in_i]/h"    | "value": 10, "unit": "mm/h"       | 5 | /criteria/1 | its roundingIncrement is in [in_i]/h, its limit in mm/h: write both in one unit
@@ -111,7 +111,7 @@ class CriterionJsonTest {
             "requiredShare": 1e-400                    | "requiredShare": 0.9                      | 5 | /criteria/1 | its requiredShare is not above 0 and at most 1
             "nextTestRisk": 1e-400             | "nextTestRisk": 0.1               | 1 | '' | nextTestRisk is not above 0 and below 0.5
             "id": "mean"                       | "id": "share"                     | 1 | '' | more than one criterion is called mean
-            "type": "median"                   | "type": "share-of-locations"      | 5 | /criteria/1 | it has a share, which its type does not take
+            "type": "median"                   | "type": "share-of-locations"      | 5 | /criteria/1 | only the type share-of-locations has a requiredShare
             "criterion": "men"                 | "criterion": "mean"               | 10 | /actions/0/when/0/criterion | found "men", expected one of mean, share
             "is": "passed"                     | "is": "not-met"                   | 10 | /actions/0/when/1/is | found "passed", expected one of met, not-met
             "dueDays": -1                      | "dueDays": 30                     | 9 | /actions/0 | its dueDays are below 0
@@ -135,7 +135,8 @@ class CriterionJsonTest {
                  "actions": [{"when": [{}]}]}
                 """);
         String all = read.problems().toString();
-        for (String part : List.of("relation", "limit", "purpose", "method", "source", "share", "criterion", "is")) {
+        for (String part :
+                List.of("relation", "limit", "purpose", "method", "source", "requiredShare", "criterion", "is")) {
             assertTrue(all.contains("it has no " + part), all);
         }
     }

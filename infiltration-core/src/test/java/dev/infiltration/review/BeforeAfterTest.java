@@ -41,13 +41,13 @@ class BeforeAfterTest {
         assertEquals(List.of("A1", "A2", "A3", "A4", "A5", "A6"), cleaning.locations());
         assertEquals(5, cleaning.comparison().ratio(0.95).orElseThrow().value(), 1e-4);
         assertEquals(Conclusion.HIGHER, cleaning.comparison().conclusion());
-        assertEquals(1.0 / 32, cleaning.comparison().p().orElseThrow());
+        assertEquals(1.0 / 32, cleaning.comparison().pValue().orElseThrow());
     }
 
     @Test
     void recoveryIsTowardsTheFirstVisit() {
         BeforeAfter cleaning = only(CLEANED);
-        assertEquals("V1", cleaning.fresh().orElseThrow().subject());
+        assertEquals("V1", cleaning.referenceVisit().orElseThrow().subject());
         // (6250 - 1250) / (9000 - 1250)
         assertEquals(5000.0 / 7750, cleaning.recovery().orElseThrow().share(), 1e-4);
         assertEquals(List.of("visit V1 of 2019-06-01, the first, stands for the new surface"), cleaning.notes());
@@ -60,7 +60,7 @@ class BeforeAfterTest {
                 .maintenance("M1", "2021-07-01T11:00")
                 .visit("V2", "2021-07-05", 5000));
         assertTrue(first.recovery().isEmpty());
-        assertTrue(first.fresh().isEmpty());
+        assertTrue(first.referenceVisit().isEmpty());
     }
 
     @Test

@@ -68,7 +68,10 @@ class DecisionsTest {
         Years targeted = Years.of(Selection.TARGETED, 6).visit("V1", "2026-06-03", 5000, 5100, 5200, 5300, 5400, 5500);
         Decision decision = only(targeted, MEAN);
         assertEquals(LiteralResult.MET, decision.literalResult());
-        assertEquals(List.of("the locations do not stand for the surface"), decision.reasons());
+        assertEquals(
+                List.of(
+                        "the locations are not representative of the surface (not selected at random, or areas of the zones unknown)"),
+                decision.reasons());
     }
 
     @Test
@@ -85,14 +88,14 @@ class DecisionsTest {
         Decision refused = only(SIX, other);
         assertEquals(LiteralResult.NOT_EVALUATED, refused.literalResult());
         assertEquals(
-                List.of("refused: the limit belongs to pervious-concrete, the rates to unit-pavement"),
+                List.of("the limit applies to method pervious-concrete; these rates were measured by unit-pavement"),
                 refused.reasons());
         Decision told = only(SIX, other.forOtherMethods("the town judges pavers alike"));
         assertEquals(LiteralResult.MET, told.literalResult());
         assertEquals(List.of("limit of pervious-concrete: the town judges pavers alike"), told.notes());
         Decision unknown = only(SIX.last(visit -> visit.withMethod("home-made")), MEAN);
         assertEquals(
-                List.of("refused: the limit belongs to unit-pavement, the rates to an unknown method"),
+                List.of("the limit applies to method unit-pavement; these rates were measured by an unknown method"),
                 unknown.reasons());
     }
 
@@ -102,7 +105,9 @@ class DecisionsTest {
         UnaryOperator<TestRun> leak = run -> run.withEvents(List.of(Event.of(Event.Kind.LEAK)));
         Decision decision = only(SIX.last(visit -> firstRun(visit, leak)), MEAN);
         assertEquals(LiteralResult.MET, decision.literalResult());
-        assertEquals(List.of("it rests on upper bounds", "findings on the tests raise the rate"), decision.reasons());
+        assertEquals(
+                List.of("it is based on upper bounds", "findings on these tests may bias the rate high"),
+                decision.reasons());
     }
 
     private static Visit firstRun(Visit visit, UnaryOperator<TestRun> change) {

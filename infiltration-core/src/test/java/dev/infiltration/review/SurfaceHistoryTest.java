@@ -41,8 +41,8 @@ class SurfaceHistoryTest {
                 type, Relation.AT_LEAST, Reading.of(limit, FieldUnit.MILLIMETRE_PER_HOUR), "unit-pavement", "invented");
     }
 
-    private static String stretches(Years years) {
-        return years.history().stretches().stream()
+    private static String periods(Years years) {
+        return years.history().periods().stream()
                 .map(rows -> rows.stream().map(row -> row.visit().subject()).collect(Collectors.joining(" ")))
                 .collect(Collectors.joining(" | "));
     }
@@ -53,9 +53,9 @@ class SurfaceHistoryTest {
                 .visit("V3", "2022-06-01", 900)
                 .visit("V1", "2020-06-01", 900)
                 .visit("V2", "2021-06-01", 900);
-        assertEquals("V1 V2 V3", stretches(years));
-        assertEquals("V1 | V2 V3", stretches(years.maintenance("M1", "2020-08-01T11:00")));
-        assertEquals("V1 V2 V3", stretches(years.maintenance("M1", "2023-08-01T11:00")));
+        assertEquals("V1 V2 V3", periods(years));
+        assertEquals("V1 | V2 V3", periods(years.maintenance("M1", "2020-08-01T11:00")));
+        assertEquals("V1 V2 V3", periods(years.maintenance("M1", "2023-08-01T11:00")));
     }
 
     @ParameterizedTest
@@ -75,19 +75,19 @@ class SurfaceHistoryTest {
                 .withTests(visit.tests().stream()
                         .map(test -> test.withRuns(List.of(test.runs().get(0).withStart(time(firstRun)))))
                         .toList()));
-        assertEquals(expected, stretches(timed));
+        assertEquals(expected, periods(timed));
     }
 
     @Test
     void visitThatSaysAfterMaintenanceStartsAnewWithoutAnEntry() {
         Years years = Years.random(1).visit("V1", "2020-06-01", 900).visit("V2", "2021-06-01", 900);
-        assertEquals("V1 | V2", stretches(years.last(visit -> visit.withPurpose(Visit.Purpose.AFTER_MAINTENANCE))));
+        assertEquals("V1 | V2", periods(years.last(visit -> visit.withPurpose(Visit.Purpose.AFTER_MAINTENANCE))));
     }
 
     @Test
     void visitWithoutDateOrFigureIsLeftOut() {
         Years years = Years.random(1).visit("V1", "2020-06-01", 900).visit("V2", "2021-06-01");
-        assertEquals("V1", stretches(years));
+        assertEquals("V1", periods(years));
         assertTrue(Review.of(FieldBook.of()).histories().isEmpty());
         assertTrue(Years.random(1)
                 .visit("V1", "2020-06-01", 900)
@@ -104,13 +104,13 @@ class SurfaceHistoryTest {
         assertEquals(Math.sqrt(8000.0 * 6000), first(history, Figure.GEOMETRIC_MEAN), 0.1);
         assertEquals(7000, first(history, Figure.MEDIAN), 0.1);
         assertEquals(6000, first(history, Figure.MINIMUM), 0.1);
-        TrendPeriod location = history.trend("A1").stretches().get(0);
+        TrendPeriod location = history.trend("A1").periods().get(0);
         assertEquals(
                 8000, location.points().get(0).outcome().rate().orElseThrow().millimetresPerHour(), 0.1);
     }
 
     private static double first(SurfaceHistory history, Figure figure) {
-        TrendPeriod stretch = history.trend(figure).stretches().get(0);
+        TrendPeriod stretch = history.trend(figure).periods().get(0);
         return stretch.points().get(0).outcome().rate().orElseThrow().millimetresPerHour();
     }
 
@@ -156,11 +156,12 @@ class SurfaceHistoryTest {
     @Test
     void noDateAcrossLocationsOrMethods() {
         Years elsewhere = FALLING.visit("V5", "2024-06-01", 3000, Double.NaN);
-        assertTrue(why(elsewhere.history(), atLeast(Type.MEAN, "1000")).contains("not the same locations throughout"));
+        assertTrue(
+                why(elsewhere.history(), atLeast(Type.MEAN, "1000")).contains("not the same locations at every visit"));
         Years otherwise =
                 FALLING.visit("V5", "2024-06-01", 3000, 2000).last(visit -> visit.withMethod("utility-practice"));
         Criterion forAny = atLeast(Type.MEAN, "1000").forOtherMethods("a trial");
-        assertTrue(why(otherwise.history(), forAny).contains("the method changed"));
+        assertTrue(why(otherwise.history(), forAny).contains("not the same method at every visit"));
     }
 
     @Test
@@ -194,10 +195,9 @@ class SurfaceHistoryTest {
         String says = "the locations do not stand for the surface: said of these spots alone";
         assertEquals(
                 List.of(says),
-                targeted.history().trend(Figure.MEAN).stretches().get(0).notes());
+                targeted.history().trend(Figure.MEAN).periods().get(0).notes());
         assertEquals(
-                List.of(),
-                FALLING.history().trend(Figure.MEAN).stretches().get(0).notes());
+                List.of(), FALLING.history().trend(Figure.MEAN).periods().get(0).notes());
         assertTrue(targeted.maintenance("M1", "2020-08-01T11:00")
                 .history()
                 .beforeAfter()
@@ -221,7 +221,7 @@ class SurfaceHistoryTest {
     void boundBelowTheLimitLeavesNoDateToCome() {
         Years clogged = FALLING.visit("V5", "2024-06-01", -900, -800);
         assertEquals(
-                List.of("at most below the limit on 2024-06-01 already"),
+                List.of("the upper bound of 2024-06-01 is already below the limit"),
                 clogged.history().reached(atLeast(Type.MEAN, "2000")).crossing().notes());
     }
 }

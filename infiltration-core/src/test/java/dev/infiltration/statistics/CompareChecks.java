@@ -135,7 +135,7 @@ public final class CompareChecks {
             return Stream.of(
                     row.within(1e-13, what + "t", "t", welch.t()),
                     row.within(1e-12, what + "degrees of freedom", "degrees", welch.degrees()),
-                    row.within(1e-13, what + "p", "p", welch.p()));
+                    row.within(1e-13, what + "p", "p", welch.pValue()));
         });
     }
 

@@ -64,7 +64,7 @@ class KruskalWallisTest {
     void threePairsCannotTell() {
         KruskalWallis test = KruskalWallis.of(new double[] {1, 2}, new double[] {3, 4});
         // 2 of 6 deals (derived)
-        assertEquals(1 / 3.0, test.smallestP(), 1e-15);
+        assertEquals(1 / 3.0, test.smallestPValue(), 1e-15);
         assertEquals(Conclusion.INSUFFICIENT_DATA, test.conclusion());
     }
 
@@ -72,7 +72,7 @@ class KruskalWallisTest {
     void allTiedShowsNothing() {
         KruskalWallis test = KruskalWallis.of(new double[] {5, 5, 5}, new double[] {5, 5, 5});
         assertEquals(0, test.statistic());
-        assertEquals(1, test.p());
+        assertEquals(1, test.pValue());
     }
 
     @Test
@@ -81,8 +81,8 @@ class KruskalWallisTest {
         double[] high = IntStream.range(10, 30).mapToDouble(i -> i + 0.5).toArray();
         KruskalWallis test = KruskalWallis.of(low, high);
         assertTrue(test.exact().isEmpty());
-        assertEquals(test.approximate(), test.p());
-        assertEquals(0, test.smallestP());
+        assertEquals(test.approximate(), test.pValue());
+        assertEquals(0, test.smallestPValue());
         assertEquals(Conclusion.DIFFERENT, test.conclusion());
     }
 
@@ -101,7 +101,7 @@ class KruskalWallisTest {
         KruskalWallis several = KruskalWallis.of(one, other);
         RankSum two = RankSum.of(one, other);
         assertEquals(two.exact(), several.exact());
-        assertEquals(two.smallestP(), several.smallestP(), 1e-15);
+        assertEquals(two.smallestPValue(), several.smallestPValue(), 1e-15);
         if (two.variance() > 0) {
             assertEquals(Math.pow(two.z(Continuity.UNCORRECTED), 2), several.statistic(), 1e-9);
         }

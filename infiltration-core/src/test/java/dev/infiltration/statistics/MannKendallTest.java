@@ -61,7 +61,7 @@ class MannKendallTest {
         assertEquals(s, test.statistic(), source);
         assertEquals(one, test.exactTail().orElseThrow());
         assertEquals(2 * one.value(), test.exact().orElseThrow().value(), 1e-15);
-        assertEquals(test.exact().orElseThrow().value(), test.p());
+        assertEquals(test.exact().orElseThrow().value(), test.pValue());
     }
 
     @ParameterizedTest(name = "{0}: {4}")
@@ -83,7 +83,7 @@ class MannKendallTest {
         // Sen 1968: P(S >= 13) 0.0345238 (derived); smwr-16 two-sided 0.00859466758633064 (derived)
         assertEquals(
                 0.0345238095238095, KendallDistribution.ofDifferent(7).atMost(4).value(), 1e-15);
-        assertEquals(0.00859466758633064, series("smwr-16").p(), 1e-16);
+        assertEquals(0.00859466758633064, series("smwr-16").pValue(), 1e-16);
     }
 
     @Test
@@ -97,8 +97,8 @@ class MannKendallTest {
     @Test
     void tiesTakeFromWhatCanBeShown() {
         // 2 of 5!/(4!) orders (derived)
-        assertEquals(0.4, MannKendall.of(1, 1, 1, 1, 2).smallestP(), 1e-15);
-        assertEquals(1, MannKendall.of(3, 3, 3).p());
+        assertEquals(0.4, MannKendall.of(1, 1, 1, 1, 2).smallestPValue(), 1e-15);
+        assertEquals(1, MannKendall.of(3, 3, 3).pValue());
         assertEquals(0, MannKendall.of(3, 3, 3).z());
     }
 
@@ -107,7 +107,7 @@ class MannKendallTest {
         MannKendall test = MannKendall.of(new double[] {1, 1, 2, 2, 3}, new double[] {9, 8, 7, 6, 5});
         assertEquals(-8, test.statistic());
         assertTrue(test.exact().isEmpty());
-        assertEquals(test.approximate(), test.p());
+        assertEquals(test.approximate(), test.pValue());
     }
 
     @Test
@@ -176,7 +176,7 @@ class MannKendallTest {
         MannKendall rounded = MannKendall.of(0.1 + 0.2, 0.3, 0.5, 0.6, 0.7);
         MannKendall exact = MannKendall.of(0.3, 0.3, 0.5, 0.6, 0.7);
         assertEquals(exact.statistic(), rounded.statistic());
-        assertEquals(exact.p(), rounded.p());
+        assertEquals(exact.pValue(), rounded.pValue());
         assertThrows(IllegalArgumentException.class, () -> MannKendall.of(1, Double.NaN, 3));
     }
 }

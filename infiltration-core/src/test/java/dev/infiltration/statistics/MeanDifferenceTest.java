@@ -31,7 +31,7 @@ class MeanDifferenceTest {
         MeanDifference welch = test(name);
         assertEquals(t, welch.t(), 1e-13, source);
         assertEquals(degrees, welch.degrees(), 1e-12);
-        assertEquals(p, welch.p(), 1e-13);
+        assertEquals(p, welch.pValue(), 1e-13);
     }
 
     static MeanDifference test(String name) {
@@ -59,7 +59,7 @@ class MeanDifferenceTest {
     void oneValueOrNoScatterGivesNoInterval() {
         MeanDifference one = MeanDifference.of(new double[] {1}, new double[] {2, 3});
         assertTrue(one.interval(0.95).isEmpty());
-        assertTrue(Double.isNaN(one.p()));
+        assertTrue(Double.isNaN(one.pValue()));
         MeanDifference flat = MeanDifference.of(new double[] {1, 1}, new double[] {2, 2});
         assertTrue(flat.interval(0.95).isEmpty());
         assertEquals(-1, flat.difference());
@@ -78,7 +78,7 @@ class MeanDifferenceTest {
                             .with(DataDispersion.HETEROSCEDASTIC)
                             .test(one, other)
                             .getPValue(),
-                    welch.p(),
+                    welch.pValue(),
                     1e-9);
         }
     }

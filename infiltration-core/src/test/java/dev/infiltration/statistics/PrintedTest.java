@@ -30,7 +30,7 @@ class PrintedTest {
     @MethodSource("few")
     void fewValuesHaveNoProbability(Object test) {
         assertTrue(test.toString().matches("(?s).*two-sided probability +none\n.*"), test::toString);
-        assertTrue(test.toString().endsWith("cannot tell: too few\n"), test::toString);
+        assertTrue(test.toString().endsWith("insufficient data\n"), test::toString);
     }
 
     static Stream<Object> more() {

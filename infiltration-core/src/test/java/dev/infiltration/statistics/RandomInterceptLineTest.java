@@ -46,7 +46,7 @@ class RandomInterceptLineTest {
             case "minus2loglik" -> fit.deviance();
             case "satterthwaite_df_intercept" -> fit.degreesAt(0);
             case "satterthwaite_df_slope", "df", "within_df" -> slope.degrees();
-            case "satterthwaite_p_slope", "p_slope" -> slope.p();
+            case "satterthwaite_p_slope", "p_slope" -> slope.pValue();
             case "satterthwaite_ci_lo", "within_df_ci_lo", "ci_lo" ->
                 slope.interval(0.95).low();
             case "satterthwaite_ci_hi", "within_df_ci_hi", "ci_hi" ->

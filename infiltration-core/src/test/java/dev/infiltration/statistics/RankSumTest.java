@@ -144,7 +144,7 @@ class RankSumTest {
     void threeAgainstThreeCannotTellAndFourAgainstFourCan() {
         double[] low = {1, 2, 3};
         double[] high = {11, 12, 13};
-        assertEquals(0.1, RankSum.of(low, high).smallestP());
+        assertEquals(0.1, RankSum.of(low, high).smallestPValue());
         assertEquals(Conclusion.INSUFFICIENT_DATA, RankSum.of(low, high).conclusion());
         assertEquals(
                 Conclusion.LOWER,
@@ -164,7 +164,7 @@ class RankSumTest {
                         .with(PValueMethod.ASYMPTOTIC)
                         .test(group, against)
                         .getPValue(),
-                test.p(),
+                test.pValue(),
                 1e-13);
         // floor(465 - 1.959964 * sqrt(31 * 30 * 62 / 12) + 0.5) = 329 differences from either end (derived)
         double[] differences = Arrays.stream(group)
@@ -187,7 +187,7 @@ class RankSumTest {
     @Test
     void emptyGroupsShowNothing() {
         RankSum test = RankSum.of(new double[0], new double[] {1, 2});
-        assertEquals(1, test.p());
+        assertEquals(1, test.pValue());
         assertEquals(Conclusion.INSUFFICIENT_DATA, test.conclusion());
         assertTrue(test.shift().isEmpty());
         assertTrue(test.interval(0.95).isEmpty());
@@ -274,6 +274,6 @@ class RankSumTest {
                 .toArray();
         RankSum test = RankSum.of(odd, even);
         assertTrue(test.statistic() > 0 && test.statistic() < 2.5e9, () -> "U = " + test.statistic());
-        assertTrue(test.p() > 0.5, () -> "p = " + test.p());
+        assertTrue(test.pValue() > 0.5, () -> "p = " + test.pValue());
     }
 }

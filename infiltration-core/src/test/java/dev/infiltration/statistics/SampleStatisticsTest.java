@@ -67,7 +67,7 @@ class SampleStatisticsTest {
         SampleStatistics differences = SampleStatistics.of(
                 IntStream.range(0, 10).mapToDouble(i -> one[i] - other[i]).toArray());
         assertEquals(-4.06212768338204, differences.t(), 1e-13);
-        assertEquals(0.00283289019738427, differences.p(), 1e-15);
+        assertEquals(0.00283289019738427, differences.pValue(), 1e-15);
         // mean -1.58, sd 1.2299593, t(9) 2.2621572: -2.4598858, -0.7001142 (R 4.2.2 help t.test, memory)
         Interval interval = differences.interval(0.95).orElseThrow();
         assertEquals(-2.4598858, interval.low(), 5e-8);
@@ -92,7 +92,7 @@ class SampleStatisticsTest {
         SampleStatistics one = SampleStatistics.of(7);
         assertEquals(7, one.mean());
         assertTrue(Double.isNaN(one.sd()));
-        assertTrue(Double.isNaN(one.p()));
+        assertTrue(Double.isNaN(one.pValue()));
         assertTrue(one.interval(0.95).isEmpty());
         assertThrows(IllegalArgumentException.class, SampleStatistics::of);
     }
@@ -105,7 +105,7 @@ class SampleStatisticsTest {
         assertEquals(StatUtils.mean(array), moments.mean(), 1e-12 * 1000);
         assertEquals(Math.sqrt(StatUtils.variance(array)), moments.sd(), 1e-10 * 1000);
         if (moments.sd() > 0) {
-            assertEquals(TTest.withDefaults().test(array).getPValue(), moments.p(), 1e-9);
+            assertEquals(TTest.withDefaults().test(array).getPValue(), moments.pValue(), 1e-9);
         }
     }
 }

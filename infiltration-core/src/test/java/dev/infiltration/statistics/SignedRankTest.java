@@ -133,7 +133,7 @@ class SignedRankTest {
                         .with(PValueMethod.ASYMPTOTIC)
                         .test(many)
                         .getPValue(),
-                test.p(),
+                test.pValue(),
                 1e-13);
         // floor(976.5 - 1.959964 * sqrt(62 * 63 * 125 / 24) + 0.5) = 697 means of pairs from either end (derived)
         double[] means = IntStream.range(0, 62)
@@ -244,6 +244,6 @@ class SignedRankTest {
                 .toArray();
         SignedRank test = SignedRank.of(differences);
         assertEquals(70_000.0 * 70_001 / 4, test.statistic(), 20_000);
-        assertTrue(test.p() > 0.5, () -> "p = " + test.p());
+        assertTrue(test.pValue() > 0.5, () -> "p = " + test.pValue());
     }
 }

@@ -30,12 +30,12 @@ class CriterionTest {
         "AT_LEAST, 254, true",
         "AT_LEAST, 253.999, false",
         "AT_LEAST, 254.001, true",
-        "MORE, 254, false",
-        "MORE, 254.001, true",
+        "MORE_THAN, 254, false",
+        "MORE_THAN, 254.001, true",
         "AT_MOST, 254, true",
         "AT_MOST, 254.001, false",
-        "LESS, 254, false",
-        "LESS, 253.999, true"
+        "LESS_THAN, 254, false",
+        "LESS_THAN, 253.999, true"
     })
     void strictnessDecidesAtTheLimit(Relation relation, double rate, boolean passes) {
         assertEquals(passes, inches(relation, "10").passes(new InfiltrationRate(rate)));
@@ -98,7 +98,7 @@ class CriterionTest {
                         Reading.of("100", FieldUnit.MILLIMETRE_PER_HOUR),
                         "m",
                         "s")
-                .withShare(0.8)
+                .withRequiredShare(0.8)
                 .withPurpose(Purpose.AFTER_CLEANING);
         assertEquals("share of locations (80 %) > 100 mm/h, m (s)", share.toString());
         assertEquals(Purpose.AFTER_CLEANING, share.purpose());
@@ -110,17 +110,17 @@ class CriterionTest {
     @Test
     void refusesWhatIsNoCriterion() {
         Criterion any = inches(Relation.AT_LEAST, "10");
-        assertThrows(IllegalArgumentException.class, () -> any.withShare(0));
-        assertThrows(IllegalArgumentException.class, () -> any.withShare(80));
+        assertThrows(IllegalArgumentException.class, () -> any.withRequiredShare(0));
+        assertThrows(IllegalArgumentException.class, () -> any.withRequiredShare(80));
         assertThrows(IllegalArgumentException.class, () -> any.withRounding(inchesPerHour("0")));
         assertThrows(
                 IllegalArgumentException.class,
                 () -> any.withRounding(Reading.of("1", FieldUnit.MILLIMETRE_PER_HOUR)),
                 "in another unit than the limit");
         Criterion bound = Criterion.of(Type.CONFIDENCE_BOUND, Relation.AT_LEAST, any.limit(), "m", "s");
-        assertEquals(0.95, bound.share());
-        assertThrows(IllegalArgumentException.class, () -> bound.withShare(1));
-        assertThrows(IllegalArgumentException.class, () -> bound.withShare(0.5));
+        assertEquals(0.95, bound.level().orElseThrow());
+        assertThrows(IllegalArgumentException.class, () -> bound.withLevel(1));
+        assertThrows(IllegalArgumentException.class, () -> bound.withLevel(0.5));
         assertThrows(IllegalArgumentException.class, () -> any.withRounding(inchesPerHour("1e-999999999")));
     }
 }

@@ -100,9 +100,9 @@ class DecisionTest {
     void theStatementStandsWhateverTheDoubt() {
         Decision raised = of(Type.MEAN, Relation.AT_LEAST, Sample.random(HIGH), Bias.RAISES);
         assertEquals(LiteralResult.MET, raised.literalResult());
-        assertEquals(List.of("findings on the tests raise the rate"), raised.reasons());
-        assertTrue(raised.toString().contains("as stated  met"));
-        assertTrue(raised.toString().contains("how sure   not shown"));
+        assertEquals(List.of("findings on these tests may bias the rate high"), raised.reasons());
+        assertTrue(raised.toString().matches("(?s).*result +met\n.*"));
+        assertTrue(raised.toString().matches("(?s).*confirmed +no\n.*"));
     }
 
     @Test
@@ -116,9 +116,12 @@ class DecisionTest {
         assertDecided(
                 LiteralResult.NOT_MET, true, of(Type.MEAN, Relation.AT_MOST, random(measured(900), atLeast(800))));
         Decision upper = of(Type.MEAN, Relation.AT_LEAST, random(measured(900), atMost(800)));
-        assertEquals(List.of("it rests on upper bounds"), upper.reasons());
-        assertTrue(upper.notes().contains("bounds carry no interval: said of the locations tested"));
-        assertEquals("upper-bound", upper.outcome().orElseThrow().word());
+        assertEquals(List.of("it is based on upper bounds"), upper.reasons());
+        assertTrue(
+                upper.notes()
+                        .contains(
+                                "no confidence interval is computed from bounds; the result applies to the tested locations only"));
+        assertEquals("upper-bound", upper.comparedRate().orElseThrow().word());
         assertTrue(upper.toString().contains("at most 850 mm/h"), upper::toString);
     }
 
@@ -126,23 +129,27 @@ class DecisionTest {
     void bothBoundsGiveNoFigure() {
         Decision decision = of(Type.MEAN, Relation.AT_LEAST, random(atMost(800), atLeast(900)));
         assertDecided(LiteralResult.NOT_EVALUATED, false, decision);
-        assertTrue(decision.figure().isEmpty());
+        assertTrue(decision.rateOrBound().isEmpty());
     }
 
     @Test
     void anIntervalThatHoldsTheLimitDecidesNothing() {
         Decision close = of(Type.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.random(200, 300, 280, 350));
         assertDecided(LiteralResult.MET, false, close);
-        assertTrue(close.reasons().get(0).startsWith("the interval of the figure holds the limit"));
+        assertTrue(close.reasons()
+                .get(0)
+                .matches(
+                        "the confidence interval of the geometric mean, .* to .* mm/h \\(95 %\\), contains the limit"));
     }
 
     @Test
     void fewOrTargetedLocationsDecideNothing() {
         assertEquals(
-                List.of("too few locations, or a zero rate, for an interval"),
+                List.of("no confidence interval: too few locations, or a rate of zero"),
                 of(Type.MEAN, Relation.AT_LEAST, Sample.random(900, 1000)).reasons());
         assertEquals(
-                List.of("the locations do not stand for the surface"),
+                List.of(
+                        "the locations are not representative of the surface (not selected at random, or areas of the zones unknown)"),
                 of(Type.MEAN, Relation.AT_LEAST, Sample.of(Selection.TARGETED, HIGH))
                         .reasons());
     }
@@ -174,7 +181,7 @@ class DecisionTest {
     void aLocationLeftOutMayHaveFailed() {
         Decision pass = of(
                 Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(900, 1000).withNotTested(1));
-        assertEquals(List.of("1 planned locations are left out"), pass.reasons());
+        assertEquals(List.of("1 of 3 planned locations has no rate and is excluded"), pass.reasons());
         Decision fail = of(
                 Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(90, 1000).withNotTested(1));
         assertTrue(fail.isConfirmed());
@@ -185,7 +192,7 @@ class DecisionTest {
 
     @Test
     void aShareOfTheLocationsMustPass() {
-        Criterion most = criterion(Type.SHARE_OF_LOCATIONS, Relation.AT_LEAST).withShare(0.75);
+        Criterion most = criterion(Type.SHARE_OF_LOCATIONS, Relation.AT_LEAST).withRequiredShare(0.75);
         Decision three = Decision.of(most, RateSummary.of(Sample.random(900, 800, 700, 20)), METHOD, Set.of());
         assertDecided(LiteralResult.MET, true, three);
         assertTrue(three.notes().get(0).startsWith("not confirmed for the area of the surface: 3 of 4 pass"));
@@ -202,7 +209,7 @@ class DecisionTest {
         assertDecided(LiteralResult.NOT_MET, false, open);
         Decision targeted =
                 Decision.of(most, RateSummary.of(Sample.of(Selection.FIXED, 900, 800, 700)), METHOD, Set.of());
-        assertTrue(targeted.notes().contains("nothing is said of the area: the locations are no random ones"));
+        assertTrue(targeted.notes().contains("no statement about the area: the locations were not selected at random"));
     }
 
     @Test
@@ -210,11 +217,11 @@ class DecisionTest {
         Decision decision = of(Type.CONFIDENCE_BOUND, Relation.AT_LEAST, Sample.random(HIGH));
         Interval both =
                 RateSummary.of(Sample.random(HIGH)).geometricMeanInterval(0.9).orElseThrow();
-        assertEquals(both.low(), decision.figure().orElseThrow().millimetresPerHour(), 1e-9);
+        assertEquals(both.low(), decision.rateOrBound().orElseThrow().millimetresPerHour(), 1e-9);
         assertEquals(
                 both.high(),
                 of(Type.CONFIDENCE_BOUND, Relation.AT_MOST, Sample.random(HIGH))
-                        .figure()
+                        .rateOrBound()
                         .orElseThrow()
                         .millimetresPerHour(),
                 1e-9);
@@ -229,7 +236,8 @@ class DecisionTest {
         Decision refused = Decision.of(ring, summary, "falling-head", Set.of());
         assertDecided(LiteralResult.NOT_EVALUATED, false, refused);
         assertEquals(
-                List.of("refused: the limit belongs to unit-pavement, the rates to falling-head"), refused.reasons());
+                List.of("the limit applies to method unit-pavement; these rates were measured by falling-head"),
+                refused.reasons());
         Decision allowed =
                 Decision.of(ring.forOtherMethods("the owner takes both alike"), summary, "falling-head", Set.of());
         assertDecided(LiteralResult.MET, true, allowed);
@@ -250,7 +258,7 @@ class DecisionTest {
         assertTrue(of(Type.MEAN, Relation.AT_LEAST, sample)
                 .additionalLocationCount()
                 .isPresent());
-        assertTrue(close.toString().contains("about " + more + " would decide it"), close::toString);
+        assertTrue(close.toString().matches("(?s).*additional locations +about " + more + "[ \n].*"), close::toString);
     }
 
     @Test
@@ -317,7 +325,7 @@ class DecisionTest {
         Arrays.fill(rates, 0, passing, 300);
         Arrays.fill(rates, passing, 100, 200);
         Criterion criterion =
-                criterion(Type.SHARE_OF_LOCATIONS, Relation.AT_LEAST).withShare(share);
+                criterion(Type.SHARE_OF_LOCATIONS, Relation.AT_LEAST).withRequiredShare(share);
         assertEquals(
                 expected,
                 Decision.of(criterion, RateSummary.of(Sample.random(rates))).literalResult());
@@ -382,9 +390,7 @@ class DecisionTest {
         double[] rates = {3600, 3600, 3600, 3600, 3600, 3600, 60, 60, 60, 60, 60};
         Decision decision = Decision.of(limit, RateSummary.of(Sample.random(rates)));
         assertDecided(LiteralResult.MET, false, decision);
-        assertTrue(decision.reasons()
-                .get(0)
-                .startsWith("the interval of the surface lies on the other side of the limit: "));
+        assertTrue(decision.reasons().get(0).endsWith(" (95 %), is entirely on the other side of the limit"));
         assertTrue(decision.additionalLocationCount().isEmpty(), "more of the same would not settle it");
     }
 
@@ -438,7 +444,9 @@ class DecisionTest {
     @Test
     void locationsLeftOutOfAMeanAreTold() {
         Decision left = of(Type.MEAN, Relation.AT_LEAST, Sample.random(HIGH).withNotTested(5));
-        assertTrue(left.notes().contains("planned locations left out: 5"), left::toString);
+        assertTrue(
+                left.notes().contains("5 of " + (HIGH.length + 5) + " planned locations have no rate and are excluded"),
+                left::toString);
     }
 
     /** 253.6 mm/h rounded to 10 passes 250 and is 0.4 short of 254: a guard band goes by the figure. */
@@ -465,13 +473,15 @@ class DecisionTest {
                 Type.MEAN, Relation.AT_LEAST, Reading.of("2000", FieldUnit.MILLIMETRE_PER_HOUR), METHOD, "the owner");
         Decision below = Decision.of(limit, RateSummary.of(Sample.random(1996, 1996, 1996)));
         assertEquals(
-                "1996 mm/h", below.figureText(FieldUnit.MILLIMETRE_PER_HOUR).orElseThrow());
+                "1996 mm/h",
+                below.comparedRateText(FieldUnit.MILLIMETRE_PER_HOUR).orElseThrow());
         Decision at = Decision.of(limit, RateSummary.of(Sample.random(2000, 2000)));
-        assertEquals("2000 mm/h", at.figureText(FieldUnit.MILLIMETRE_PER_HOUR).orElseThrow());
+        assertEquals(
+                "2000 mm/h", at.comparedRateText(FieldUnit.MILLIMETRE_PER_HOUR).orElseThrow());
         assertEquals(
                 "1000 mm/h",
                 of(Type.MEAN, Relation.AT_LEAST, Sample.random(1000, 1000))
-                        .figureText(FieldUnit.MILLIMETRE_PER_HOUR)
+                        .comparedRateText(FieldUnit.MILLIMETRE_PER_HOUR)
                         .orElseThrow());
     }
 }

@@ -77,7 +77,9 @@ public class PassingShareTest {
         assertEquals(0, new PassingShare(0, 0).lowerBound(0.95));
         assertThrows(IllegalArgumentException.class, () -> new PassingShare(3, 2));
         assertThrows(IllegalArgumentException.class, () -> new PassingShare(-1, 2));
-        assertEquals("3 of 3 pass; at least 36.84 % of the area passes (95 % sure)", new PassingShare(3, 3).toString());
+        assertEquals(
+                "3 of 3 pass; at least 36.84 % of the area passes (one-sided 95 % confidence)",
+                new PassingShare(3, 3).toString());
     }
 
     @Property(tries = 2000)

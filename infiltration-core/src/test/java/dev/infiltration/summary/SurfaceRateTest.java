@@ -119,7 +119,7 @@ class SurfaceRateTest {
         SurfaceRate row = row(season("100", "200", "400").run(0, 0, r -> r.withElapsed(null)));
         assertEquals(List.of(3, 2, 0, 1, 0), counts(row));
         assertFigure("measured", (rate(200) + rate(400)) / 2, row.mean());
-        assertEquals(2, row.restOn());
+        assertEquals(2, row.usedCount());
     }
 
     @Test

@@ -56,7 +56,7 @@ class LocationTrendTest {
                         .orElseThrow()
                         .low(),
                 1e-12);
-        assertEquals(line.slope().p(), trend.pValue().orElseThrow());
+        assertEquals(line.slope().pValue(), trend.pValue().orElseThrow());
         assertEquals(List.of(), trend.notes());
         assertEquals(2, trend.coefficientsOfVariation().size());
         assertTrue(trend.toString().contains("8, 3"), trend.toString());

@@ -69,15 +69,15 @@ class LogTrendTest {
         assertEquals(
                 Optional.of(TrendModel.LEVELLING_OFF),
                 along(year -> 900 * Math.exp(-Math.sqrt(year)) * scatter.applyAsDouble(year))
-                        .rival());
+                        .alternativeModel());
         assertEquals(
                 Optional.of(TrendModel.ACCELERATING),
                 along(year -> 900 * Math.exp(-0.1 * year * year) * scatter.applyAsDouble(year))
-                        .rival());
+                        .alternativeModel());
         assertEquals(
                 Optional.empty(),
                 along(year -> 900 * Math.exp(-0.4 * year) * scatter.applyAsDouble(year))
-                        .rival());
+                        .alternativeModel());
     }
 
     @Test
@@ -98,10 +98,10 @@ class LogTrendTest {
     void fewPointsGiveNoLine() {
         LogTrend one = LogTrend.of(new double[] {3}, new double[] {100});
         assertTrue(one.line().isEmpty());
-        assertTrue(one.typicalLine().isEmpty());
+        assertTrue(one.theilSenLine().isEmpty());
         assertTrue(one.annualFactor(0.95).isEmpty());
         assertTrue(one.crossing(10, 0.95).isEmpty());
-        assertTrue(one.rival().isEmpty());
+        assertTrue(one.alternativeModel().isEmpty());
         assertTrue(one.toString().contains("not given"));
         assertTrue(LogTrend.of(new double[0], new double[0]).line().isEmpty());
     }

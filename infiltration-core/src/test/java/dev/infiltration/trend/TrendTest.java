@@ -24,9 +24,7 @@ class TrendTest {
             on("2023-05-01", 2100));
 
     private static List<Integer> sizes(Trend trend) {
-        return trend.stretches().stream()
-                .map(stretch -> stretch.points().size())
-                .toList();
+        return trend.periods().stream().map(stretch -> stretch.points().size()).toList();
     }
 
     @Test
@@ -34,8 +32,7 @@ class TrendTest {
         Trend trend = Trend.of(POINTS, List.of(LocalDate.of(2022, 10, 1), LocalDate.of(2020, 10, 1)));
         assertEquals(List.of(2, 2, 1), sizes(trend));
         assertEquals(
-                LocalDate.of(2019, 5, 1),
-                trend.stretches().get(0).points().get(0).date());
+                LocalDate.of(2019, 5, 1), trend.periods().get(0).points().get(0).date());
         assertTrue(trend.toString().contains("2021-05-01 to 2022-05-01"));
     }
 

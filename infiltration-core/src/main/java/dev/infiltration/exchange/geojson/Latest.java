@@ -52,7 +52,7 @@ final class Latest {
     private void add(SurfaceRate row) {
         VisitAt visit = row.visit();
         String surface = visit.visit().surface();
-        surfaces.merge(surface, row, later(SurfaceRate::visit, each -> each.restOn() > 0));
+        surfaces.merge(surface, row, later(SurfaceRate::visit, each -> each.usedCount() > 0));
         visits.merge(Arrays.asList(surface), visit, later(each -> each, each -> true));
         visit.tests()
                 .forEach(test ->

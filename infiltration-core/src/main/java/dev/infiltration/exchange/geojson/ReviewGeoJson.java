@@ -156,7 +156,7 @@ public final class ReviewGeoJson {
 
     private void rate(SurfaceRate row) {
         visit(row.visit());
-        if (row.restOn() + row.withheld() > 0) {
+        if (row.usedCount() + row.withheld() > 0) {
             outcome(row.mean());
         }
         features.count("planned", row.planned());

@@ -102,7 +102,7 @@ class FeaturePropertiesTest {
     void locationSaysWhichCriteriaItsOwnRatePasses() throws IOException {
         Criterion every = atLeast(Criterion.Type.EVERY_LOCATION, "1800");
         Criterion mean = atLeast(Criterion.Type.MEAN, "2000");
-        Criterion share = atLeast(Criterion.Type.SHARE_OF_LOCATIONS, "20000").withShare(0.5);
+        Criterion share = atLeast(Criterion.Type.SHARE_OF_LOCATIONS, "20000").withRequiredShare(0.5);
         FieldBook book = season();
         List<Visit> untilV3 = book.visits().stream()
                 .filter(visit -> !List.of("V4", "V8").contains(String.valueOf(visit.id())))

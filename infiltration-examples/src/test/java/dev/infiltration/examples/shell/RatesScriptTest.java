@@ -70,7 +70,9 @@ class RatesScriptTest {
                 "pairs that rise less pairs that fall\n")) {
             assertTrue(said.contains(title), said);
         }
-        assertTrue(said.contains("6 of 6 pass; at least 60.7 % of the area passes (95 % sure)\n19\n"), said);
-        assertTrue(said.contains("after is shown to be higher than before (p = 0.03125)"), said);
+        assertTrue(
+                said.contains("6 of 6 pass; at least 60.7 % of the area passes (one-sided 95 % confidence)\n19\n"),
+                said);
+        assertTrue(said.contains("after is significantly higher than before (p = 0.03125, two-sided)"), said);
     }
 }
