@@ -325,6 +325,7 @@ enum BuiltInRule {
     private static final Map<String, BuiltInRule> BY_ID =
             Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(BuiltInRule::id, Function.identity()));
 
+    @SuppressWarnings("ImmutableEnumChecker") // a rule id is immutable
     private final RuleId ruleId;
     private final String holds;
     private final String wrong;
