@@ -139,7 +139,7 @@ final class Tokens implements AutoCloseable {
         return parser.getStringLength() <= limit ? null : "a " + kind + " of more than " + limit + " characters";
     }
 
-    /** Leaves the place at the end of the current object or list; {@return whether the text contains that end} */
+    /** {@return whether the text contains the end of the current object or list}; the place is then at that end */
     private boolean isPassedOver() {
         depth--;
         int inside = 1;

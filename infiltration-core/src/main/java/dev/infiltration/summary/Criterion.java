@@ -238,7 +238,7 @@ public record Criterion(
     /**
      * {@return this criterion for data of any method}
      *
-     * @param how why their rates may be evaluated, in the user's words; every decision states it in its notes
+     * @param otherMethodJustification why their rates may be evaluated, in the user's words; every decision states it in its notes
      */
     public Criterion forOtherMethods(String otherMethodJustification) {
         return new Criterion(
