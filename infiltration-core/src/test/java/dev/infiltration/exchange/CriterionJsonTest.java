@@ -11,7 +11,6 @@ import dev.infiltration.summary.ActionTable;
 import dev.infiltration.summary.Criterion;
 import dev.infiltration.summary.Criterion.Purpose;
 import dev.infiltration.summary.Criterion.Relation;
-import dev.infiltration.summary.Criterion.Type;
 import dev.infiltration.summary.Decision.LiteralResult;
 import dev.infiltration.summary.Specification;
 import dev.infiltration.units.FieldUnit;
@@ -53,9 +52,9 @@ class CriterionJsonTest {
     void everyPartIsRead() {
         Specification all = read(WHOLE);
         Criterion mean = Criterion.of(
-                Type.MEAN, Relation.AT_LEAST, Reading.of("100", FieldUnit.INCH_PER_HOUR), "unit-pavement", "invented");
+                Criterion.Type.MEAN, Relation.AT_LEAST, Reading.of("100", FieldUnit.INCH_PER_HOUR), "unit-pavement", "invented");
         Criterion share = Criterion.of(
-                        Type.SHARE_OF_LOCATIONS,
+                        Criterion.Type.SHARE_OF_LOCATIONS,
                         Relation.MORE_THAN,
                         Reading.of("250.0", FieldUnit.MILLIMETRE_PER_HOUR),
                         "C1781",

@@ -10,7 +10,6 @@ import dev.infiltration.statistics.Conclusion;
 import dev.infiltration.statistics.McNemar;
 import dev.infiltration.summary.Criterion;
 import dev.infiltration.summary.Criterion.Relation;
-import dev.infiltration.summary.Criterion.Type;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import java.util.List;
@@ -115,7 +114,7 @@ class BeforeAfterTest {
     @Test
     void locationsThatComeToPassAreCounted() {
         Criterion criterion = Criterion.of(
-                Type.EVERY_LOCATION,
+                Criterion.Type.EVERY_LOCATION,
                 Relation.AT_LEAST,
                 Reading.of("5200", FieldUnit.MILLIMETRE_PER_HOUR),
                 "unit-pavement",

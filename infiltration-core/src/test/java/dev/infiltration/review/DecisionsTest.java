@@ -14,7 +14,6 @@ import dev.infiltration.field.Visit;
 import dev.infiltration.summary.ActionTable;
 import dev.infiltration.summary.Criterion;
 import dev.infiltration.summary.Criterion.Relation;
-import dev.infiltration.summary.Criterion.Type;
 import dev.infiltration.summary.Decision;
 import dev.infiltration.summary.Decision.LiteralResult;
 import dev.infiltration.summary.Specification;
@@ -30,12 +29,12 @@ import org.junit.jupiter.api.Test;
 /** Decisions on the visits of invented books. */
 class DecisionsTest {
 
-    private static final Criterion MEAN = criterion(Type.MEAN, "unit-pavement");
-    private static final Criterion EVERY = criterion(Type.EVERY_LOCATION, "unit-pavement");
+    private static final Criterion MEAN = criterion(Criterion.Type.MEAN, "unit-pavement");
+    private static final Criterion EVERY = criterion(Criterion.Type.EVERY_LOCATION, "unit-pavement");
 
     private static final Years SIX = Years.random(6).visit("V1", "2026-06-03", 5000, 5100, 5200, 5300, 5400, 5500);
 
-    private static Criterion criterion(Type type, String method) {
+    private static Criterion criterion(Criterion.Type type, String method) {
         return Criterion.of(
                 type, Relation.AT_LEAST, Reading.of("2540", FieldUnit.MILLIMETRE_PER_HOUR), method, "invented");
     }
@@ -76,15 +75,15 @@ class DecisionsTest {
 
     @Test
     void criterionGoesByAnyNameOfTheMethod() {
-        assertEquals(LiteralResult.MET, only(SIX, criterion(Type.MEAN, "C1781")).literalResult());
+        assertEquals(LiteralResult.MET, only(SIX, criterion(Criterion.Type.MEAN, "C1781")).literalResult());
         assertEquals(
                 LiteralResult.MET,
-                only(SIX, criterion(Type.MEAN, "Unit-Pavement")).literalResult());
+                only(SIX, criterion(Criterion.Type.MEAN, "Unit-Pavement")).literalResult());
     }
 
     @Test
     void criterionOfAnotherMethodIsRefusedUnlessItSaysHow() {
-        Criterion other = criterion(Type.MEAN, "pervious-concrete");
+        Criterion other = criterion(Criterion.Type.MEAN, "pervious-concrete");
         Decision refused = only(SIX, other);
         assertEquals(LiteralResult.NOT_EVALUATED, refused.literalResult());
         assertEquals(

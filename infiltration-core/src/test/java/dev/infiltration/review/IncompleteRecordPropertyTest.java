@@ -13,7 +13,6 @@ import dev.infiltration.rule.Effect;
 import dev.infiltration.summary.ActionTable;
 import dev.infiltration.summary.Criterion;
 import dev.infiltration.summary.Criterion.Relation;
-import dev.infiltration.summary.Criterion.Type;
 import dev.infiltration.summary.Decision;
 import dev.infiltration.summary.Decision.LiteralResult;
 import dev.infiltration.summary.Specification;
@@ -145,7 +144,7 @@ class IncompleteRecordPropertyTest {
 
     private static Specification specification(Random random) {
         List<Criterion> criteria = new ArrayList<>();
-        for (Type type : List.of(Type.MEAN, Type.EVERY_LOCATION, Type.MEDIAN, Type.GEOMETRIC_MEAN)) {
+        for (Criterion.Type type : List.of(Criterion.Type.MEAN, Criterion.Type.EVERY_LOCATION, Criterion.Type.MEDIAN, Criterion.Type.GEOMETRIC_MEAN)) {
             Relation relation = random.nextInt(4) == 0 ? Relation.AT_MOST : Relation.AT_LEAST;
             String limit = List.of("200", "1000", "3000", "6000", "20000").get(random.nextInt(5));
             criteria.add(Criterion.of(

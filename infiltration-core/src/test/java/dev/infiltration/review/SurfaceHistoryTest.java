@@ -14,7 +14,6 @@ import dev.infiltration.field.Visit;
 import dev.infiltration.review.SurfaceHistory.Figure;
 import dev.infiltration.summary.Criterion;
 import dev.infiltration.summary.Criterion.Relation;
-import dev.infiltration.summary.Criterion.Type;
 import dev.infiltration.summary.Specification;
 import dev.infiltration.trend.LimitDate;
 import dev.infiltration.trend.TrendPeriod;
@@ -36,7 +35,7 @@ class SurfaceHistoryTest {
             .visit("V3", "2022-06-01", 4700, 3500)
             .visit("V4", "2023-06-01", 3700, 2600);
 
-    private static Criterion atLeast(Type type, String limit) {
+    private static Criterion atLeast(Criterion.Type type, String limit) {
         return Criterion.of(
                 type, Relation.AT_LEAST, Reading.of(limit, FieldUnit.MILLIMETRE_PER_HOUR), "unit-pavement", "invented");
     }
@@ -117,22 +116,22 @@ class SurfaceHistoryTest {
     @Test
     void limitIsReachedWhereTheFigureOfTheCriterionComesToIt() {
         SurfaceHistory history = FALLING.history();
-        LocalDate mean = date(history, Type.MEAN);
-        LocalDate lowest = date(history, Type.EVERY_LOCATION);
+        LocalDate mean = date(history, Criterion.Type.MEAN);
+        LocalDate lowest = date(history, Criterion.Type.EVERY_LOCATION);
         assertTrue(lowest.isBefore(mean), lowest + " " + mean);
         assertTrue(mean.isAfter(LocalDate.of(2026, 1, 1)) && mean.isBefore(LocalDate.of(2028, 1, 1)), mean.toString());
         assertEquals(
                 Figure.MINIMUM,
-                history.reached(atLeast(Type.EVERY_LOCATION, "1000")).figure());
+                history.reached(atLeast(Criterion.Type.EVERY_LOCATION, "1000")).figure());
     }
 
-    private static LocalDate date(SurfaceHistory history, Type type) {
+    private static LocalDate date(SurfaceHistory history, Criterion.Type type) {
         return history.reached(atLeast(type, "1000")).crossing().date().orElseThrow();
     }
 
     @Test
     void nextTestIsNamedByTheRiskGivenAlone() {
-        Criterion criterion = atLeast(Type.MEAN, "1000");
+        Criterion criterion = atLeast(Criterion.Type.MEAN, "1000");
         LimitReached plain = FALLING.history().reached(criterion);
         assertTrue(plain.nextTest().isEmpty());
         Review review =
@@ -150,17 +149,17 @@ class SurfaceHistoryTest {
             """)
     void noDateAcrossMaintenance(String cleaned, String why) {
         SurfaceHistory history = FALLING.maintenance("M1", cleaned).history();
-        assertTrue(why(history, atLeast(Type.MEAN, "1000")).contains(why));
+        assertTrue(why(history, atLeast(Criterion.Type.MEAN, "1000")).contains(why));
     }
 
     @Test
     void noDateAcrossLocationsOrMethods() {
         Years elsewhere = FALLING.visit("V5", "2024-06-01", 3000, Double.NaN);
         assertTrue(
-                why(elsewhere.history(), atLeast(Type.MEAN, "1000")).contains("not the same locations at every visit"));
+                why(elsewhere.history(), atLeast(Criterion.Type.MEAN, "1000")).contains("not the same locations at every visit"));
         Years otherwise =
                 FALLING.visit("V5", "2024-06-01", 3000, 2000).last(visit -> visit.withMethod("utility-practice"));
-        Criterion forAny = atLeast(Type.MEAN, "1000").forOtherMethods("a trial");
+        Criterion forAny = atLeast(Criterion.Type.MEAN, "1000").forOtherMethods("a trial");
         assertTrue(why(otherwise.history(), forAny).contains("not the same method at every visit"));
     }
 
@@ -169,9 +168,9 @@ class SurfaceHistoryTest {
         SurfaceHistory history = FALLING.history();
         assertEquals(
                 List.of("no single figure is compared with the limit"),
-                why(history, atLeast(Type.SHARE_OF_LOCATIONS, "1000")));
+                why(history, atLeast(Criterion.Type.SHARE_OF_LOCATIONS, "1000")));
         Criterion other = Criterion.of(
-                Type.MEAN,
+                Criterion.Type.MEAN,
                 Relation.AT_LEAST,
                 Reading.of("1000", FieldUnit.MILLIMETRE_PER_HOUR),
                 "pervious-concrete",
@@ -179,7 +178,7 @@ class SurfaceHistoryTest {
         assertEquals(List.of("refused: the limit belongs to pervious-concrete"), why(history, other));
         assertFalse(history.reached(other.forOtherMethods("a trial")).crossing() instanceof LimitDate.NotGiven);
         Criterion ceiling = Criterion.of(
-                Type.MEAN, Relation.AT_MOST, Reading.of("1000", FieldUnit.MILLIMETRE_PER_HOUR), "C1781", "invented");
+                Criterion.Type.MEAN, Relation.AT_MOST, Reading.of("1000", FieldUnit.MILLIMETRE_PER_HOUR), "C1781", "invented");
         assertEquals(List.of("the limit is one from above"), why(history, ceiling));
     }
 
@@ -208,7 +207,7 @@ class SurfaceHistoryTest {
 
     @Test
     void maintenanceWithoutADayLeavesNoDateOfALimit() {
-        Criterion limit = atLeast(Type.MEAN, "2000");
+        Criterion limit = atLeast(Criterion.Type.MEAN, "2000");
         assertTrue(FALLING.history().reached(limit).crossing() instanceof LimitDate.Expected);
         Years undated = new Years(FALLING.locations(), FALLING.visits(), List.of(Maintenance.of("M9", "HQ-A")));
         assertEquals(
@@ -222,6 +221,6 @@ class SurfaceHistoryTest {
         Years clogged = FALLING.visit("V5", "2024-06-01", -900, -800);
         assertEquals(
                 List.of("the upper bound of 2024-06-01 is already below the limit"),
-                clogged.history().reached(atLeast(Type.MEAN, "2000")).crossing().notes());
+                clogged.history().reached(atLeast(Criterion.Type.MEAN, "2000")).crossing().notes());
     }
 }

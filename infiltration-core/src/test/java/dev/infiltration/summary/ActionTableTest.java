@@ -10,7 +10,6 @@ import dev.infiltration.summary.ActionTable.Choice;
 import dev.infiltration.summary.ActionTable.Condition;
 import dev.infiltration.summary.ActionTable.Row;
 import dev.infiltration.summary.Criterion.Relation;
-import dev.infiltration.summary.Criterion.Type;
 import dev.infiltration.summary.Decision.LiteralResult;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
@@ -22,7 +21,7 @@ import org.junit.jupiter.api.Test;
 
 class ActionTableTest {
 
-    private static Criterion above(Type type) {
+    private static Criterion above(Criterion.Type type) {
         return Criterion.of(
                 type,
                 Relation.AT_LEAST,
@@ -31,12 +30,12 @@ class ActionTableTest {
                 "the owner");
     }
 
-    private static final Condition MEAN_PASSES = new Condition(above(Type.MEAN), LiteralResult.MET);
-    private static final Condition A_SPOT_FAILS = new Condition(above(Type.EVERY_LOCATION), LiteralResult.NOT_MET);
+    private static final Condition MEAN_PASSES = new Condition(above(Criterion.Type.MEAN), LiteralResult.MET);
+    private static final Condition A_SPOT_FAILS = new Condition(above(Criterion.Type.EVERY_LOCATION), LiteralResult.NOT_MET);
     private static final ActionTable TABLE = new ActionTable(List.of(
             Row.of("clean locally", Period.ofDays(30), List.of(MEAN_PASSES, A_SPOT_FAILS)),
             Row.none("no action", List.of(MEAN_PASSES)),
-            Row.of("clean", Period.ofDays(14), List.of(new Condition(above(Type.MEAN), LiteralResult.NOT_MET)))));
+            Row.of("clean", Period.ofDays(14), List.of(new Condition(above(Criterion.Type.MEAN), LiteralResult.NOT_MET)))));
 
     private static Choice choose(double... rates) {
         return TABLE.choose(

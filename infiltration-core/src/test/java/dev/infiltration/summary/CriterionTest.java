@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.summary.Criterion.Purpose;
 import dev.infiltration.summary.Criterion.Relation;
-import dev.infiltration.summary.Criterion.Type;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.InfiltrationRate;
 import dev.infiltration.units.Reading;
@@ -22,7 +21,7 @@ class CriterionTest {
 
     private static Criterion inches(Relation relation, String limit) {
         return Criterion.of(
-                Type.MEAN, relation, Reading.of(limit, FieldUnit.INCH_PER_HOUR), "unit-pavement", "the owner");
+                Criterion.Type.MEAN, relation, Reading.of(limit, FieldUnit.INCH_PER_HOUR), "unit-pavement", "the owner");
     }
 
     @ParameterizedTest(name = "{1} mm/h {0} 10 in/h: {2}")
@@ -47,7 +46,7 @@ class CriterionTest {
         // them apart
         Criterion tenOrLess = inches(Relation.MORE_THAN, "10");
         Criterion below250 = Criterion.of(
-                Type.MEAN, Relation.AT_LEAST, Reading.of("250", FieldUnit.MILLIMETRE_PER_HOUR), "unit-pavement", "x");
+                Criterion.Type.MEAN, Relation.AT_LEAST, Reading.of("250", FieldUnit.MILLIMETRE_PER_HOUR), "unit-pavement", "x");
         assertFalse(tenOrLess.passes(new InfiltrationRate(252)));
         assertTrue(below250.passes(new InfiltrationRate(252)));
     }
@@ -55,7 +54,7 @@ class CriterionTest {
     @Test
     void comparisonIsByDecimals() {
         // 0.1 + 0.2 is 0.30000000000000004 as a double
-        assertTrue(Criterion.of(Type.MEAN, Relation.AT_MOST, Reading.of("0.3", FieldUnit.MILLIMETRE_PER_HOUR), "m", "s")
+        assertTrue(Criterion.of(Criterion.Type.MEAN, Relation.AT_MOST, Reading.of("0.3", FieldUnit.MILLIMETRE_PER_HOUR), "m", "s")
                 .passes(new InfiltrationRate(0.1 + 0.2)));
     }
 
@@ -93,7 +92,7 @@ class CriterionTest {
                 "mean ≥ 10 in/h, unit-pavement (the owner)",
                 inches(Relation.AT_LEAST, "10").toString());
         Criterion share = Criterion.of(
-                        Type.SHARE_OF_LOCATIONS,
+                        Criterion.Type.SHARE_OF_LOCATIONS,
                         Relation.MORE_THAN,
                         Reading.of("100", FieldUnit.MILLIMETRE_PER_HOUR),
                         "m",
@@ -117,7 +116,7 @@ class CriterionTest {
                 IllegalArgumentException.class,
                 () -> any.withRounding(Reading.of("1", FieldUnit.MILLIMETRE_PER_HOUR)),
                 "in another unit than the limit");
-        Criterion bound = Criterion.of(Type.CONFIDENCE_BOUND, Relation.AT_LEAST, any.limit(), "m", "s");
+        Criterion bound = Criterion.of(Criterion.Type.CONFIDENCE_BOUND, Relation.AT_LEAST, any.limit(), "m", "s");
         assertEquals(0.95, bound.level().orElseThrow());
         assertThrows(IllegalArgumentException.class, () -> bound.withLevel(1));
         assertThrows(IllegalArgumentException.class, () -> bound.withLevel(0.5));

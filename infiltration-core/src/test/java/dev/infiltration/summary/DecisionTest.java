@@ -15,7 +15,6 @@ import dev.infiltration.rate.RateOutcome.Withheld;
 import dev.infiltration.rule.Bias;
 import dev.infiltration.statistics.Interval;
 import dev.infiltration.summary.Criterion.Relation;
-import dev.infiltration.summary.Criterion.Type;
 import dev.infiltration.summary.Decision.Guarded;
 import dev.infiltration.summary.Decision.LiteralResult;
 import dev.infiltration.units.FieldUnit;
@@ -37,11 +36,11 @@ class DecisionTest {
     private static final double[] HIGH = {900, 1100, 1000, 1200, 950, 1050};
     private static final double[] LOW = {90, 110, 100, 120, 95, 105};
 
-    private static Criterion criterion(Type type, Relation relation) {
+    private static Criterion criterion(Criterion.Type type, Relation relation) {
         return Criterion.of(type, relation, Reading.of("254", FieldUnit.MILLIMETRE_PER_HOUR), METHOD, "the owner");
     }
 
-    private static Decision of(Type type, Relation relation, Sample sample, Bias... biases) {
+    private static Decision of(Criterion.Type type, Relation relation, Sample sample, Bias... biases) {
         return Decision.of(criterion(type, relation), RateSummary.of(sample), METHOD, Set.of(biases));
     }
 
@@ -69,7 +68,7 @@ class DecisionTest {
     @ParameterizedTest
     @EnumSource(
             names = {"MEAN", "GEOMETRIC_MEAN", "MEDIAN", "EVERY_LOCATION", "SHARE_OF_LOCATIONS", "CONFIDENCE_BOUND"})
-    void clearRatesAreShownInEveryForm(Type type) {
+    void clearRatesAreShownInEveryForm(Criterion.Type type) {
         assertDecided(LiteralResult.MET, true, of(type, Relation.AT_LEAST, Sample.random(HIGH)));
         assertDecided(LiteralResult.NOT_MET, true, of(type, Relation.AT_LEAST, Sample.random(LOW)));
         assertDecided(LiteralResult.NOT_MET, true, of(type, Relation.AT_MOST, Sample.random(HIGH)));
@@ -91,14 +90,14 @@ class DecisionTest {
     })
     void biasTakesFromWhatItCouldHaveMade(boolean isHigh, boolean isFloor, Bias bias, boolean isShown) {
         Decision decision = of(
-                Type.MEAN, isFloor ? Relation.MORE_THAN : Relation.LESS_THAN, Sample.random(isHigh ? HIGH : LOW), bias);
+                Criterion.Type.MEAN, isFloor ? Relation.MORE_THAN : Relation.LESS_THAN, Sample.random(isHigh ? HIGH : LOW), bias);
         assertDecided(isHigh == isFloor ? LiteralResult.MET : LiteralResult.NOT_MET, isShown, decision);
         assertEquals(bias == Bias.EITHER, decision.notes().toString().contains("either direction"));
     }
 
     @Test
     void theStatementStandsWhateverTheDoubt() {
-        Decision raised = of(Type.MEAN, Relation.AT_LEAST, Sample.random(HIGH), Bias.RAISES);
+        Decision raised = of(Criterion.Type.MEAN, Relation.AT_LEAST, Sample.random(HIGH), Bias.RAISES);
         assertEquals(LiteralResult.MET, raised.literalResult());
         assertEquals(List.of("findings on these tests may bias the rate high"), raised.reasons());
         assertTrue(raised.toString().matches("(?s).*result +met\n.*"));
@@ -107,15 +106,15 @@ class DecisionTest {
 
     @Test
     void boundsSettleOnlyWhatTheySay() {
-        assertDecided(LiteralResult.MET, false, of(Type.MEAN, Relation.AT_LEAST, random(measured(900), atMost(800))));
-        assertDecided(LiteralResult.MET, true, of(Type.MEAN, Relation.AT_LEAST, random(measured(900), atLeast(800))));
-        assertDecided(LiteralResult.NOT_MET, true, of(Type.MEAN, Relation.AT_LEAST, random(measured(90), atMost(80))));
+        assertDecided(LiteralResult.MET, false, of(Criterion.Type.MEAN, Relation.AT_LEAST, random(measured(900), atMost(800))));
+        assertDecided(LiteralResult.MET, true, of(Criterion.Type.MEAN, Relation.AT_LEAST, random(measured(900), atLeast(800))));
+        assertDecided(LiteralResult.NOT_MET, true, of(Criterion.Type.MEAN, Relation.AT_LEAST, random(measured(90), atMost(80))));
         assertDecided(
-                LiteralResult.NOT_MET, false, of(Type.MEAN, Relation.AT_LEAST, random(measured(90), atLeast(80))));
-        assertDecided(LiteralResult.MET, true, of(Type.MEAN, Relation.AT_MOST, random(measured(90), atMost(80))));
+                LiteralResult.NOT_MET, false, of(Criterion.Type.MEAN, Relation.AT_LEAST, random(measured(90), atLeast(80))));
+        assertDecided(LiteralResult.MET, true, of(Criterion.Type.MEAN, Relation.AT_MOST, random(measured(90), atMost(80))));
         assertDecided(
-                LiteralResult.NOT_MET, true, of(Type.MEAN, Relation.AT_MOST, random(measured(900), atLeast(800))));
-        Decision upper = of(Type.MEAN, Relation.AT_LEAST, random(measured(900), atMost(800)));
+                LiteralResult.NOT_MET, true, of(Criterion.Type.MEAN, Relation.AT_MOST, random(measured(900), atLeast(800))));
+        Decision upper = of(Criterion.Type.MEAN, Relation.AT_LEAST, random(measured(900), atMost(800)));
         assertEquals(List.of("it is based on upper bounds"), upper.reasons());
         assertTrue(
                 upper.notes()
@@ -127,14 +126,14 @@ class DecisionTest {
 
     @Test
     void bothBoundsGiveNoFigure() {
-        Decision decision = of(Type.MEAN, Relation.AT_LEAST, random(atMost(800), atLeast(900)));
+        Decision decision = of(Criterion.Type.MEAN, Relation.AT_LEAST, random(atMost(800), atLeast(900)));
         assertDecided(LiteralResult.NOT_EVALUATED, false, decision);
         assertTrue(decision.rateOrBound().isEmpty());
     }
 
     @Test
     void anIntervalThatHoldsTheLimitDecidesNothing() {
-        Decision close = of(Type.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.random(200, 300, 280, 350));
+        Decision close = of(Criterion.Type.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.random(200, 300, 280, 350));
         assertDecided(LiteralResult.MET, false, close);
         assertTrue(close.reasons()
                 .get(0)
@@ -146,53 +145,53 @@ class DecisionTest {
     void fewOrTargetedLocationsDecideNothing() {
         assertEquals(
                 List.of("no confidence interval: too few locations, or a rate of zero"),
-                of(Type.MEAN, Relation.AT_LEAST, Sample.random(900, 1000)).reasons());
+                of(Criterion.Type.MEAN, Relation.AT_LEAST, Sample.random(900, 1000)).reasons());
         assertEquals(
                 List.of(
                         "the locations are not representative of the surface (not selected at random, or areas of the zones unknown)"),
-                of(Type.MEAN, Relation.AT_LEAST, Sample.of(Selection.TARGETED, HIGH))
+                of(Criterion.Type.MEAN, Relation.AT_LEAST, Sample.of(Selection.TARGETED, HIGH))
                         .reasons());
     }
 
     @Test
     void everyLocationIsJudgedByItself() {
-        Decision oneFails = of(Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(900, 1000, 200));
+        Decision oneFails = of(Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(900, 1000, 200));
         assertDecided(LiteralResult.NOT_MET, true, oneFails);
         assertEquals(new PassingShare(2, 3), oneFails.passing());
         assertDecided(
                 LiteralResult.NOT_MET,
                 false,
-                of(Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atLeast(200))));
+                of(Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atLeast(200))));
         assertDecided(
                 LiteralResult.NOT_MET,
                 true,
-                of(Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(90), atLeast(200))));
+                of(Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(90), atLeast(200))));
         assertDecided(
                 LiteralResult.MET,
                 false,
-                of(Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atMost(400))));
+                of(Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atMost(400))));
         assertDecided(
                 LiteralResult.MET,
                 true,
-                of(Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atLeast(400))));
+                of(Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atLeast(400))));
     }
 
     @Test
     void aLocationLeftOutMayHaveFailed() {
         Decision pass = of(
-                Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(900, 1000).withNotTested(1));
+                Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(900, 1000).withNotTested(1));
         assertEquals(List.of("1 of 3 planned locations has no rate and is excluded"), pass.reasons());
         Decision fail = of(
-                Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(90, 1000).withNotTested(1));
+                Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(90, 1000).withNotTested(1));
         assertTrue(fail.isConfirmed());
         Decision withheld =
-                of(Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), new Withheld(List.of("run.void"))));
+                of(Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), new Withheld(List.of("run.void"))));
         assertFalse(withheld.isConfirmed());
     }
 
     @Test
     void aShareOfTheLocationsMustPass() {
-        Criterion most = criterion(Type.SHARE_OF_LOCATIONS, Relation.AT_LEAST).withRequiredShare(0.75);
+        Criterion most = criterion(Criterion.Type.SHARE_OF_LOCATIONS, Relation.AT_LEAST).withRequiredShare(0.75);
         Decision three = Decision.of(most, RateSummary.of(Sample.random(900, 800, 700, 20)), METHOD, Set.of());
         assertDecided(LiteralResult.MET, true, three);
         assertTrue(three.notes().get(0).startsWith("not confirmed for the area of the surface: 3 of 4 pass"));
@@ -214,25 +213,25 @@ class DecisionTest {
 
     @Test
     void theBoundIsOneSided() {
-        Decision decision = of(Type.CONFIDENCE_BOUND, Relation.AT_LEAST, Sample.random(HIGH));
+        Decision decision = of(Criterion.Type.CONFIDENCE_BOUND, Relation.AT_LEAST, Sample.random(HIGH));
         Interval both =
                 RateSummary.of(Sample.random(HIGH)).geometricMeanInterval(0.9).orElseThrow();
         assertEquals(both.low(), decision.rateOrBound().orElseThrow().millimetresPerHour(), 1e-9);
         assertEquals(
                 both.high(),
-                of(Type.CONFIDENCE_BOUND, Relation.AT_MOST, Sample.random(HIGH))
+                of(Criterion.Type.CONFIDENCE_BOUND, Relation.AT_MOST, Sample.random(HIGH))
                         .rateOrBound()
                         .orElseThrow()
                         .millimetresPerHour(),
                 1e-9);
         assertDecided(
-                LiteralResult.NOT_EVALUATED, false, of(Type.CONFIDENCE_BOUND, Relation.AT_LEAST, Sample.random(900)));
+                LiteralResult.NOT_EVALUATED, false, of(Criterion.Type.CONFIDENCE_BOUND, Relation.AT_LEAST, Sample.random(900)));
     }
 
     @Test
     void anotherMethodIsRefusedUnlessTheUserSaysHow() {
         RateSummary summary = RateSummary.of(Sample.random(HIGH));
-        Criterion ring = criterion(Type.MEAN, Relation.AT_LEAST);
+        Criterion ring = criterion(Criterion.Type.MEAN, Relation.AT_LEAST);
         Decision refused = Decision.of(ring, summary, "falling-head", Set.of());
         assertDecided(LiteralResult.NOT_EVALUATED, false, refused);
         assertEquals(
@@ -247,7 +246,7 @@ class DecisionTest {
     @Test
     void moreLocationsAreThoseThatWouldShowIt() {
         Sample sample = Sample.random(200, 500, 280, 650);
-        Decision close = of(Type.GEOMETRIC_MEAN, Relation.AT_LEAST, sample);
+        Decision close = of(Criterion.Type.GEOMETRIC_MEAN, Relation.AT_LEAST, sample);
         int more = close.additionalLocationCount().orElseThrow();
         RateSummary summary = RateSummary.of(sample);
         double factor = summary.surfaceGeometricMean().orElseThrow() / 254;
@@ -255,7 +254,7 @@ class DecisionTest {
         assertTrue(scatter.factor(4 + more, 0.95) <= factor && scatter.factor(3 + more, 0.95) > factor);
         assertTrue(close.additionalLocationCountConservative().orElseThrow() > more);
         assertTrue(close.additionalLocationCount(new ScatterPlan(0.1)).isEmpty());
-        assertTrue(of(Type.MEAN, Relation.AT_LEAST, sample)
+        assertTrue(of(Criterion.Type.MEAN, Relation.AT_LEAST, sample)
                 .additionalLocationCount()
                 .isPresent());
         assertTrue(close.toString().matches("(?s).*additional locations +about " + more + "[ \n].*"), close::toString);
@@ -263,13 +262,13 @@ class DecisionTest {
 
     @Test
     void whatIsDecidedNeedsNoMore() {
-        assertTrue(of(Type.MEAN, Relation.AT_LEAST, Sample.random(HIGH))
+        assertTrue(of(Criterion.Type.MEAN, Relation.AT_LEAST, Sample.random(HIGH))
                 .additionalLocationCount()
                 .isEmpty());
-        assertTrue(of(Type.EVERY_LOCATION, Relation.AT_LEAST, random(atMost(800)))
+        assertTrue(of(Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, random(atMost(800)))
                 .additionalLocationCount()
                 .isEmpty());
-        assertTrue(of(Type.MEAN, Relation.AT_LEAST, Sample.random(900))
+        assertTrue(of(Criterion.Type.MEAN, Relation.AT_LEAST, Sample.random(900))
                 .additionalLocationCountConservative()
                 .isEmpty());
     }
@@ -278,7 +277,7 @@ class DecisionTest {
     @CsvSource({"264, ACCEPTED", "263.9, BETWEEN", "254, BETWEEN", "244.1, BETWEEN", "244, REJECTED", "100, REJECTED"})
     void guardBandsAreAsWideAsTheExpandedUncertainty(double rate, Guarded guarded) {
         // JCGM 106:2012, 8.3.2.1: acceptance limit T_L + w, w = U (memory)
-        Decision decision = of(Type.MEAN, Relation.AT_LEAST, Sample.random(rate, rate, rate));
+        Decision decision = of(Criterion.Type.MEAN, Relation.AT_LEAST, Sample.random(rate, rate, rate));
         assertEquals(guarded, decision.guarded(new InfiltrationRate(10)));
     }
 
@@ -287,27 +286,27 @@ class DecisionTest {
         InfiltrationRate u = new InfiltrationRate(10);
         assertEquals(
                 Guarded.BETWEEN,
-                of(Type.MEAN, Relation.AT_LEAST, random(atLeast(900))).guarded(u));
+                of(Criterion.Type.MEAN, Relation.AT_LEAST, random(atLeast(900))).guarded(u));
         assertTrue(Double.isNaN(
-                of(Type.MEAN, Relation.AT_LEAST, random(atLeast(900))).conformance(u)));
+                of(Criterion.Type.MEAN, Relation.AT_LEAST, random(atLeast(900))).conformance(u)));
         assertEquals(
                 Guarded.ACCEPTED,
-                of(Type.MEAN, Relation.AT_MOST, Sample.random(LOW)).guarded(u));
+                of(Criterion.Type.MEAN, Relation.AT_MOST, Sample.random(LOW)).guarded(u));
     }
 
     @Test
     void conformanceIsTheShareOfTheErrorWithinTheLimit() {
         // JCGM 106:2012, 7.3: 1.4 standard uncertainties within one limit, p 0.92 (memory); Φ(1.4) = 0.919243 (derived)
-        Decision decision = of(Type.MEAN, Relation.AT_LEAST, Sample.random(268, 268, 268));
+        Decision decision = of(Criterion.Type.MEAN, Relation.AT_LEAST, Sample.random(268, 268, 268));
         assertEquals(0.919243, decision.conformance(new InfiltrationRate(10)), 1e-6);
-        Decision above = of(Type.MEAN, Relation.AT_MOST, Sample.random(268, 268, 268));
+        Decision above = of(Criterion.Type.MEAN, Relation.AT_MOST, Sample.random(268, 268, 268));
         assertEquals(1 - 0.919243, above.conformance(new InfiltrationRate(10)), 1e-6);
     }
 
     @Test
     void nothingTestedGivesNoFigure() {
-        assertDecided(LiteralResult.NOT_EVALUATED, false, of(Type.MEAN, Relation.AT_LEAST, Sample.random()));
-        assertDecided(LiteralResult.NOT_EVALUATED, false, of(Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random()));
+        assertDecided(LiteralResult.NOT_EVALUATED, false, of(Criterion.Type.MEAN, Relation.AT_LEAST, Sample.random()));
+        assertDecided(LiteralResult.NOT_EVALUATED, false, of(Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random()));
     }
 
     /** As doubles 0.55 · 100 is 55.00000000000001 and 0.29 · 100 is 28.999999999999996. */
@@ -325,7 +324,7 @@ class DecisionTest {
         Arrays.fill(rates, 0, passing, 300);
         Arrays.fill(rates, passing, 100, 200);
         Criterion criterion =
-                criterion(Type.SHARE_OF_LOCATIONS, Relation.AT_LEAST).withRequiredShare(share);
+                criterion(Criterion.Type.SHARE_OF_LOCATIONS, Relation.AT_LEAST).withRequiredShare(share);
         assertEquals(
                 expected,
                 Decision.of(criterion, RateSummary.of(Sample.random(rates))).literalResult());
@@ -333,7 +332,7 @@ class DecisionTest {
 
     @Test
     void plainRatesAreJudgedByTheCriterionsOwnMethod() {
-        Criterion mean = criterion(Type.MEAN, Relation.AT_LEAST);
+        Criterion mean = criterion(Criterion.Type.MEAN, Relation.AT_LEAST);
         Sample asRates = Sample.ofRates(
                 Selection.RANDOM,
                 Arrays.stream(HIGH).mapToObj(InfiltrationRate::new).toList());
@@ -343,10 +342,10 @@ class DecisionTest {
 
     @Test
     void shareOfTheAreaIsGivenWhereTheLocationsStandForIt() {
-        Decision random = of(Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(HIGH));
+        Decision random = of(Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(HIGH));
         assertEquals(new PassingShare(6, 6), random.areaShare().orElseThrow());
         Decision fixed = of(
-                Type.EVERY_LOCATION,
+                Criterion.Type.EVERY_LOCATION,
                 Relation.AT_LEAST,
                 Sample.of(Selection.FIXED, List.of(measured(900), measured(1100))));
         assertEquals(2, fixed.passing().passing());
@@ -358,7 +357,7 @@ class DecisionTest {
     @Test
     void locationWhoseBoundLeavesItOpenNeitherPassesNorFails() {
         Decision decision = of(
-                Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atMost(800), atMost(100), measured(20)));
+                Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atMost(800), atMost(100), measured(20)));
         assertEquals("1 of 4 pass, 2 fail, 1 is undecided", decision.locationsText());
         assertEquals(1, decision.passing().passing());
         assertEquals(1, decision.undecidedCount());
@@ -367,7 +366,7 @@ class DecisionTest {
     @Test
     void boundThatSettlesNothingIsNoPartOfTheAreaThatSurelyPasses() {
         Decision decision =
-                of(Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atMost(800), atLeast(700)));
+                of(Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atMost(800), atLeast(700)));
         assertEquals(new PassingShare(2, 3), decision.passing());
         assertEquals(1, decision.undecidedCount());
         assertEquals("2 of 3 pass, 1 is undecided", decision.locationsText());
@@ -376,7 +375,7 @@ class DecisionTest {
 
     @Test
     void oneLocationDecidesNothingAndPrints() {
-        Decision one = of(Type.MEAN, Relation.AT_LEAST, Sample.random(1990));
+        Decision one = of(Criterion.Type.MEAN, Relation.AT_LEAST, Sample.random(1990));
         assertDecided(LiteralResult.MET, false, one);
         assertTrue(one.additionalLocationCount().isEmpty());
         assertTrue(one.toString().contains("too few locations"), one::toString);
@@ -386,7 +385,7 @@ class DecisionTest {
     @Test
     void intervalOnTheOtherSideShowsNothing() {
         Criterion limit = Criterion.of(
-                Type.MEDIAN, Relation.AT_LEAST, Reading.of("3000", FieldUnit.MILLIMETRE_PER_HOUR), METHOD, "the owner");
+                Criterion.Type.MEDIAN, Relation.AT_LEAST, Reading.of("3000", FieldUnit.MILLIMETRE_PER_HOUR), METHOD, "the owner");
         double[] rates = {3600, 3600, 3600, 3600, 3600, 3600, 60, 60, 60, 60, 60};
         Decision decision = Decision.of(limit, RateSummary.of(Sample.random(rates)));
         assertDecided(LiteralResult.MET, false, decision);
@@ -404,7 +403,7 @@ class DecisionTest {
     /** Nine tenths of the area at about 100 mm/h: the mean over the locations is above the limit, the area is not. */
     @Test
     void zonesCountByTheirAreas() {
-        Decision mean = of(Type.MEAN, Relation.AT_LEAST, zones(90, 10, 98, 100, 102, 101, 480, 500, 520, 510));
+        Decision mean = of(Criterion.Type.MEAN, Relation.AT_LEAST, zones(90, 10, 98, 100, 102, 101, 480, 500, 520, 510));
         assertDecided(LiteralResult.MET, false, mean);
         assertTrue(mean.areaShare().isEmpty(), "locations of zones are no fair count of the area");
     }
@@ -417,33 +416,33 @@ class DecisionTest {
                 Map.of("a", 1.0, "b", 99.0),
                 0);
         assertFalse(one.isRepresentative());
-        assertDecided(LiteralResult.MET, false, of(Type.MEAN, Relation.AT_LEAST, one));
+        assertDecided(LiteralResult.MET, false, of(Criterion.Type.MEAN, Relation.AT_LEAST, one));
     }
 
     @Test
     void boundFromOneLocationOrATargetedOneShowsNothing() {
-        assertDecided(LiteralResult.NOT_MET, false, of(Type.MEAN, Relation.AT_LEAST, random(atMost(80))));
+        assertDecided(LiteralResult.NOT_MET, false, of(Criterion.Type.MEAN, Relation.AT_LEAST, random(atMost(80))));
         Sample targeted = Sample.of(Selection.TARGETED, List.of(atMost(80), atMost(70)));
-        assertDecided(LiteralResult.NOT_MET, false, of(Type.MEAN, Relation.AT_LEAST, targeted));
+        assertDecided(LiteralResult.NOT_MET, false, of(Criterion.Type.MEAN, Relation.AT_LEAST, targeted));
     }
 
     @Test
     void moreLocationsAreNamedWhereTheyWouldSettleIt() {
         double[] scattered = {150, 900, 300, 700, 350};
-        Decision random = of(Type.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.random(scattered));
+        Decision random = of(Criterion.Type.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.random(scattered));
         assertFalse(random.isConfirmed());
         assertTrue(random.additionalLocationCount().isPresent());
-        assertTrue(of(Type.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.of(Selection.TARGETED, scattered))
+        assertTrue(of(Criterion.Type.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.of(Selection.TARGETED, scattered))
                 .additionalLocationCount()
                 .isEmpty());
-        assertTrue(of(Type.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.random(scattered), Bias.RAISES, Bias.LOWERS)
+        assertTrue(of(Criterion.Type.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.random(scattered), Bias.RAISES, Bias.LOWERS)
                 .additionalLocationCount()
                 .isEmpty());
     }
 
     @Test
     void locationsLeftOutOfAMeanAreTold() {
-        Decision left = of(Type.MEAN, Relation.AT_LEAST, Sample.random(HIGH).withNotTested(5));
+        Decision left = of(Criterion.Type.MEAN, Relation.AT_LEAST, Sample.random(HIGH).withNotTested(5));
         assertTrue(
                 left.notes().contains("5 of " + (HIGH.length + 5) + " planned locations have no rate and are excluded"),
                 left::toString);
@@ -453,9 +452,9 @@ class DecisionTest {
     @Test
     void guardBandGoesByTheFigureNotItsRounding() {
         Criterion rounded =
-                criterion(Type.MEAN, Relation.AT_LEAST).withRounding(Reading.of("10", FieldUnit.MILLIMETRE_PER_HOUR));
+                criterion(Criterion.Type.MEAN, Relation.AT_LEAST).withRounding(Reading.of("10", FieldUnit.MILLIMETRE_PER_HOUR));
         Criterion limit = Criterion.of(
-                        Type.MEAN,
+                        Criterion.Type.MEAN,
                         Relation.AT_LEAST,
                         Reading.of("250", FieldUnit.MILLIMETRE_PER_HOUR),
                         METHOD,
@@ -470,7 +469,7 @@ class DecisionTest {
     @Test
     void figureNearTheLimitHasTheDigitsThatShowItsSide() {
         Criterion limit = Criterion.of(
-                Type.MEAN, Relation.AT_LEAST, Reading.of("2000", FieldUnit.MILLIMETRE_PER_HOUR), METHOD, "the owner");
+                Criterion.Type.MEAN, Relation.AT_LEAST, Reading.of("2000", FieldUnit.MILLIMETRE_PER_HOUR), METHOD, "the owner");
         Decision below = Decision.of(limit, RateSummary.of(Sample.random(1996, 1996, 1996)));
         assertEquals(
                 "1996 mm/h",
@@ -480,7 +479,7 @@ class DecisionTest {
                 "2000 mm/h", at.comparedRateText(FieldUnit.MILLIMETRE_PER_HOUR).orElseThrow());
         assertEquals(
                 "1000 mm/h",
-                of(Type.MEAN, Relation.AT_LEAST, Sample.random(1000, 1000))
+                of(Criterion.Type.MEAN, Relation.AT_LEAST, Sample.random(1000, 1000))
                         .comparedRateText(FieldUnit.MILLIMETRE_PER_HOUR)
                         .orElseThrow());
     }

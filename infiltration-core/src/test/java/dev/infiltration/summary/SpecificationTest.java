@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.infiltration.summary.Criterion.Relation;
-import dev.infiltration.summary.Criterion.Type;
 import dev.infiltration.units.FieldUnit;
 import dev.infiltration.units.Reading;
 import java.time.Period;
@@ -21,7 +20,7 @@ class SpecificationTest {
 
     private static Specification of(String limit) {
         return Specification.of(Criterion.of(
-                Type.MEAN, Relation.AT_LEAST, Reading.of(limit, FieldUnit.MILLIMETRE_PER_HOUR), "unit-pavement", "x"));
+                Criterion.Type.MEAN, Relation.AT_LEAST, Reading.of(limit, FieldUnit.MILLIMETRE_PER_HOUR), "unit-pavement", "x"));
     }
 
     private static ActionTable table(String action) {
