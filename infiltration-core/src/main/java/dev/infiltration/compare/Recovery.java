@@ -121,7 +121,7 @@ public final class Recovery {
     /** {@return the recovery as a small table} */
     @Override
     public String toString() {
-        return TextTable.titled("(after − before) / (new − before)")
+        return TextTable.titled("recovery: (after − before) / (new − before)")
                 .with("locations", gains.length)
                 .with("recovery", TextTable.number(share()))
                 .with(

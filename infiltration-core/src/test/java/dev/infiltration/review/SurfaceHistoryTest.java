@@ -175,11 +175,11 @@ class SurfaceHistoryTest {
                 Reading.of("1000", FieldUnit.MILLIMETRE_PER_HOUR),
                 "pervious-concrete",
                 "invented");
-        assertEquals(List.of("refused: the limit belongs to pervious-concrete"), why(history, other));
+        assertEquals(List.of("the limit applies to method pervious-concrete; the last visit used another method"), why(history, other));
         assertFalse(history.reached(other.forOtherMethods("a trial")).crossing() instanceof LimitDate.NotGiven);
         Criterion ceiling = Criterion.of(
                 Criterion.Type.MEAN, Relation.AT_MOST, Reading.of("1000", FieldUnit.MILLIMETRE_PER_HOUR), "C1781", "invented");
-        assertEquals(List.of("the limit is one from above"), why(history, ceiling));
+        assertEquals(List.of("dates are computed for lower limits only"), why(history, ceiling));
     }
 
     private static List<String> why(SurfaceHistory history, Criterion criterion) {
@@ -191,7 +191,7 @@ class SurfaceHistoryTest {
         Years targeted = Years.of(Selection.TARGETED, 2)
                 .visit("V1", "2020-06-01", 8000, 6000)
                 .visit("V2", "2021-06-01", 6300, 4500);
-        String says = "the locations do not stand for the surface: said of these spots alone";
+        String says = "the locations are not representative of the surface: the result applies to these locations only";
         assertEquals(
                 List.of(says),
                 targeted.history().trend(Figure.MEAN).periods().get(0).notes());
@@ -211,7 +211,7 @@ class SurfaceHistoryTest {
         assertTrue(FALLING.history().reached(limit).crossing() instanceof LimitDate.Expected);
         Years undated = new Years(FALLING.locations(), FALLING.visits(), List.of(Maintenance.of("M9", "HQ-A")));
         assertEquals(
-                List.of("no day is recorded of the maintenance M9: the rate may have started anew"),
+                List.of("maintenance M9 has no date and may have reset the rate"),
                 undated.history().reached(limit).crossing().notes());
     }
 
