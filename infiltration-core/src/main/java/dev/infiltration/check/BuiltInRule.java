@@ -327,6 +327,7 @@ enum BuiltInRule {
 
     @SuppressWarnings("ImmutableEnumChecker") // a rule id is immutable
     private final RuleId ruleId;
+
     private final String holds;
     private final String wrong;
     private final String remedy;

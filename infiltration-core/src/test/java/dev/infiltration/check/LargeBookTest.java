@@ -224,8 +224,10 @@ class LargeBookTest {
         SPARES("spare locations on record", LargeBookTest::spares, 500, 2000);
 
         private final String what;
+
         @SuppressWarnings("ImmutableEnumChecker") // a reference to a static method
         private final IntFunction<Runnable> work;
+
         private final int small;
         private final int large;
 

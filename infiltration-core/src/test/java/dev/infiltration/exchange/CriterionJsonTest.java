@@ -52,7 +52,11 @@ class CriterionJsonTest {
     void everyPartIsRead() {
         Specification all = read(WHOLE);
         Criterion mean = Criterion.of(
-                Criterion.Type.MEAN, Relation.AT_LEAST, Reading.of("100", FieldUnit.INCH_PER_HOUR), "unit-pavement", "invented");
+                Criterion.Type.MEAN,
+                Relation.AT_LEAST,
+                Reading.of("100", FieldUnit.INCH_PER_HOUR),
+                "unit-pavement",
+                "invented");
         Criterion share = Criterion.of(
                         Criterion.Type.SHARE_OF_LOCATIONS,
                         Relation.MORE_THAN,

@@ -49,7 +49,9 @@ class BeforeAfterTest {
         assertEquals("V1", cleaning.referenceVisit().orElseThrow().subject());
         // (6250 - 1250) / (9000 - 1250)
         assertEquals(5000.0 / 7750, cleaning.recovery().orElseThrow().share(), 1e-4);
-        assertEquals(List.of("the rates of the first visit (V1, 2019-06-01) are taken as those of the new surface"), cleaning.notes());
+        assertEquals(
+                List.of("the rates of the first visit (V1, 2019-06-01) are taken as those of the new surface"),
+                cleaning.notes());
     }
 
     @Test
@@ -69,7 +71,9 @@ class BeforeAfterTest {
                 .maintenance("M1", "2021-07-01T11:00")
                 .visit("V2", "2021-07-05", 5000, 5000, Double.NaN, 5000);
         assertEquals(List.of("A1"), only(years).locations());
-        assertEquals(List.of("excluded, because of a bound or no rate: A2"), only(years).notes());
+        assertEquals(
+                List.of("excluded, because of a bound or no rate: A2"),
+                only(years).notes());
     }
 
     @Test

@@ -75,7 +75,9 @@ class DecisionsTest {
 
     @Test
     void criterionGoesByAnyNameOfTheMethod() {
-        assertEquals(LiteralResult.MET, only(SIX, criterion(Criterion.Type.MEAN, "C1781")).literalResult());
+        assertEquals(
+                LiteralResult.MET,
+                only(SIX, criterion(Criterion.Type.MEAN, "C1781")).literalResult());
         assertEquals(
                 LiteralResult.MET,
                 only(SIX, criterion(Criterion.Type.MEAN, "Unit-Pavement")).literalResult());

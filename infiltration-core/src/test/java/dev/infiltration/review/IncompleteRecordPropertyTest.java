@@ -141,7 +141,11 @@ class IncompleteRecordPropertyTest {
 
     private static Specification specification(Random random) {
         List<Criterion> criteria = new ArrayList<>();
-        for (Criterion.Type type : List.of(Criterion.Type.MEAN, Criterion.Type.EVERY_LOCATION, Criterion.Type.MEDIAN, Criterion.Type.GEOMETRIC_MEAN)) {
+        for (Criterion.Type type : List.of(
+                Criterion.Type.MEAN,
+                Criterion.Type.EVERY_LOCATION,
+                Criterion.Type.MEDIAN,
+                Criterion.Type.GEOMETRIC_MEAN)) {
             Relation relation = random.nextInt(4) == 0 ? Relation.AT_MOST : Relation.AT_LEAST;
             String limit = List.of("200", "1000", "3000", "6000", "20000").get(random.nextInt(5));
             criteria.add(Criterion.of(

@@ -155,8 +155,8 @@ class SurfaceHistoryTest {
     @Test
     void noDateAcrossLocationsOrMethods() {
         Years elsewhere = FALLING.visit("V5", "2024-06-01", 3000, Double.NaN);
-        assertTrue(
-                why(elsewhere.history(), atLeast(Criterion.Type.MEAN, "1000")).contains("not the same locations at every visit"));
+        assertTrue(why(elsewhere.history(), atLeast(Criterion.Type.MEAN, "1000"))
+                .contains("not the same locations at every visit"));
         Years otherwise =
                 FALLING.visit("V5", "2024-06-01", 3000, 2000).last(visit -> visit.withMethod("utility-practice"));
         Criterion forAny = atLeast(Criterion.Type.MEAN, "1000").forOtherMethods("a trial");
@@ -175,10 +175,16 @@ class SurfaceHistoryTest {
                 Reading.of("1000", FieldUnit.MILLIMETRE_PER_HOUR),
                 "pervious-concrete",
                 "invented");
-        assertEquals(List.of("the limit applies to method pervious-concrete; the last visit used another method"), why(history, other));
+        assertEquals(
+                List.of("the limit applies to method pervious-concrete; the last visit used another method"),
+                why(history, other));
         assertFalse(history.reached(other.forOtherMethods("a trial")).crossing() instanceof LimitDate.NotGiven);
         Criterion ceiling = Criterion.of(
-                Criterion.Type.MEAN, Relation.AT_MOST, Reading.of("1000", FieldUnit.MILLIMETRE_PER_HOUR), "C1781", "invented");
+                Criterion.Type.MEAN,
+                Relation.AT_MOST,
+                Reading.of("1000", FieldUnit.MILLIMETRE_PER_HOUR),
+                "C1781",
+                "invented");
         assertEquals(List.of("dates are computed for lower limits only"), why(history, ceiling));
     }
 
@@ -221,6 +227,9 @@ class SurfaceHistoryTest {
         Years clogged = FALLING.visit("V5", "2024-06-01", -900, -800);
         assertEquals(
                 List.of("the upper bound of 2024-06-01 is already below the limit"),
-                clogged.history().reached(atLeast(Criterion.Type.MEAN, "2000")).crossing().notes());
+                clogged.history()
+                        .reached(atLeast(Criterion.Type.MEAN, "2000"))
+                        .crossing()
+                        .notes());
     }
 }

@@ -31,11 +31,15 @@ class ActionTableTest {
     }
 
     private static final Condition MEAN_PASSES = new Condition(above(Criterion.Type.MEAN), LiteralResult.MET);
-    private static final Condition A_SPOT_FAILS = new Condition(above(Criterion.Type.EVERY_LOCATION), LiteralResult.NOT_MET);
+    private static final Condition A_SPOT_FAILS =
+            new Condition(above(Criterion.Type.EVERY_LOCATION), LiteralResult.NOT_MET);
     private static final ActionTable TABLE = new ActionTable(List.of(
             Row.of("clean locally", Period.ofDays(30), List.of(MEAN_PASSES, A_SPOT_FAILS)),
             Row.none("no action", List.of(MEAN_PASSES)),
-            Row.of("clean", Period.ofDays(14), List.of(new Condition(above(Criterion.Type.MEAN), LiteralResult.NOT_MET)))));
+            Row.of(
+                    "clean",
+                    Period.ofDays(14),
+                    List.of(new Condition(above(Criterion.Type.MEAN), LiteralResult.NOT_MET)))));
 
     private static Choice choose(double... rates) {
         return TABLE.choose(

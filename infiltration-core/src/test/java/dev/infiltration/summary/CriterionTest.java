@@ -21,7 +21,11 @@ class CriterionTest {
 
     private static Criterion inches(Relation relation, String limit) {
         return Criterion.of(
-                Criterion.Type.MEAN, relation, Reading.of(limit, FieldUnit.INCH_PER_HOUR), "unit-pavement", "the owner");
+                Criterion.Type.MEAN,
+                relation,
+                Reading.of(limit, FieldUnit.INCH_PER_HOUR),
+                "unit-pavement",
+                "the owner");
     }
 
     @ParameterizedTest(name = "{1} mm/h {0} 10 in/h: {2}")
@@ -46,7 +50,11 @@ class CriterionTest {
         // them apart
         Criterion tenOrLess = inches(Relation.MORE_THAN, "10");
         Criterion below250 = Criterion.of(
-                Criterion.Type.MEAN, Relation.AT_LEAST, Reading.of("250", FieldUnit.MILLIMETRE_PER_HOUR), "unit-pavement", "x");
+                Criterion.Type.MEAN,
+                Relation.AT_LEAST,
+                Reading.of("250", FieldUnit.MILLIMETRE_PER_HOUR),
+                "unit-pavement",
+                "x");
         assertFalse(tenOrLess.passes(new InfiltrationRate(252)));
         assertTrue(below250.passes(new InfiltrationRate(252)));
     }
@@ -54,7 +62,12 @@ class CriterionTest {
     @Test
     void comparisonIsByDecimals() {
         // 0.1 + 0.2 is 0.30000000000000004 as a double
-        assertTrue(Criterion.of(Criterion.Type.MEAN, Relation.AT_MOST, Reading.of("0.3", FieldUnit.MILLIMETRE_PER_HOUR), "m", "s")
+        assertTrue(Criterion.of(
+                        Criterion.Type.MEAN,
+                        Relation.AT_MOST,
+                        Reading.of("0.3", FieldUnit.MILLIMETRE_PER_HOUR),
+                        "m",
+                        "s")
                 .passes(new InfiltrationRate(0.1 + 0.2)));
     }
 

@@ -90,7 +90,10 @@ class DecisionTest {
     })
     void biasTakesFromWhatItCouldHaveMade(boolean isHigh, boolean isFloor, Bias bias, boolean isShown) {
         Decision decision = of(
-                Criterion.Type.MEAN, isFloor ? Relation.MORE_THAN : Relation.LESS_THAN, Sample.random(isHigh ? HIGH : LOW), bias);
+                Criterion.Type.MEAN,
+                isFloor ? Relation.MORE_THAN : Relation.LESS_THAN,
+                Sample.random(isHigh ? HIGH : LOW),
+                bias);
         assertDecided(isHigh == isFloor ? LiteralResult.MET : LiteralResult.NOT_MET, isShown, decision);
         assertEquals(bias == Bias.EITHER, decision.notes().toString().contains("either direction"));
     }
@@ -106,14 +109,28 @@ class DecisionTest {
 
     @Test
     void boundsSettleOnlyWhatTheySay() {
-        assertDecided(LiteralResult.MET, false, of(Criterion.Type.MEAN, Relation.AT_LEAST, random(measured(900), atMost(800))));
-        assertDecided(LiteralResult.MET, true, of(Criterion.Type.MEAN, Relation.AT_LEAST, random(measured(900), atLeast(800))));
-        assertDecided(LiteralResult.NOT_MET, true, of(Criterion.Type.MEAN, Relation.AT_LEAST, random(measured(90), atMost(80))));
         assertDecided(
-                LiteralResult.NOT_MET, false, of(Criterion.Type.MEAN, Relation.AT_LEAST, random(measured(90), atLeast(80))));
-        assertDecided(LiteralResult.MET, true, of(Criterion.Type.MEAN, Relation.AT_MOST, random(measured(90), atMost(80))));
+                LiteralResult.MET,
+                false,
+                of(Criterion.Type.MEAN, Relation.AT_LEAST, random(measured(900), atMost(800))));
         assertDecided(
-                LiteralResult.NOT_MET, true, of(Criterion.Type.MEAN, Relation.AT_MOST, random(measured(900), atLeast(800))));
+                LiteralResult.MET,
+                true,
+                of(Criterion.Type.MEAN, Relation.AT_LEAST, random(measured(900), atLeast(800))));
+        assertDecided(
+                LiteralResult.NOT_MET,
+                true,
+                of(Criterion.Type.MEAN, Relation.AT_LEAST, random(measured(90), atMost(80))));
+        assertDecided(
+                LiteralResult.NOT_MET,
+                false,
+                of(Criterion.Type.MEAN, Relation.AT_LEAST, random(measured(90), atLeast(80))));
+        assertDecided(
+                LiteralResult.MET, true, of(Criterion.Type.MEAN, Relation.AT_MOST, random(measured(90), atMost(80))));
+        assertDecided(
+                LiteralResult.NOT_MET,
+                true,
+                of(Criterion.Type.MEAN, Relation.AT_MOST, random(measured(900), atLeast(800))));
         Decision upper = of(Criterion.Type.MEAN, Relation.AT_LEAST, random(measured(900), atMost(800)));
         assertEquals(List.of("it is based on upper bounds"), upper.reasons());
         assertTrue(
@@ -145,7 +162,8 @@ class DecisionTest {
     void fewOrTargetedLocationsDecideNothing() {
         assertEquals(
                 List.of("no confidence interval: too few locations, or a rate of zero"),
-                of(Criterion.Type.MEAN, Relation.AT_LEAST, Sample.random(900, 1000)).reasons());
+                of(Criterion.Type.MEAN, Relation.AT_LEAST, Sample.random(900, 1000))
+                        .reasons());
         assertEquals(
                 List.of(
                         "the locations are not representative of the surface (not selected at random, or areas of the zones unknown)"),
@@ -179,19 +197,26 @@ class DecisionTest {
     @Test
     void aLocationLeftOutMayHaveFailed() {
         Decision pass = of(
-                Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(900, 1000).withNotTested(1));
+                Criterion.Type.EVERY_LOCATION,
+                Relation.AT_LEAST,
+                Sample.random(900, 1000).withNotTested(1));
         assertEquals(List.of("1 of 3 planned locations has no rate and is excluded"), pass.reasons());
         Decision fail = of(
-                Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random(90, 1000).withNotTested(1));
+                Criterion.Type.EVERY_LOCATION,
+                Relation.AT_LEAST,
+                Sample.random(90, 1000).withNotTested(1));
         assertTrue(fail.isConfirmed());
-        Decision withheld =
-                of(Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), new Withheld(List.of("run.void"))));
+        Decision withheld = of(
+                Criterion.Type.EVERY_LOCATION,
+                Relation.AT_LEAST,
+                random(measured(900), new Withheld(List.of("run.void"))));
         assertFalse(withheld.isConfirmed());
     }
 
     @Test
     void aShareOfTheLocationsMustPass() {
-        Criterion most = criterion(Criterion.Type.SHARE_OF_LOCATIONS, Relation.AT_LEAST).withRequiredShare(0.75);
+        Criterion most =
+                criterion(Criterion.Type.SHARE_OF_LOCATIONS, Relation.AT_LEAST).withRequiredShare(0.75);
         Decision three = Decision.of(most, RateSummary.of(Sample.random(900, 800, 700, 20)), METHOD, Set.of());
         assertDecided(LiteralResult.MET, true, three);
         assertTrue(three.notes().get(0).startsWith("not confirmed for the area of the surface: 3 of 4 pass"));
@@ -225,7 +250,9 @@ class DecisionTest {
                         .millimetresPerHour(),
                 1e-9);
         assertDecided(
-                LiteralResult.NOT_EVALUATED, false, of(Criterion.Type.CONFIDENCE_BOUND, Relation.AT_LEAST, Sample.random(900)));
+                LiteralResult.NOT_EVALUATED,
+                false,
+                of(Criterion.Type.CONFIDENCE_BOUND, Relation.AT_LEAST, Sample.random(900)));
     }
 
     @Test
@@ -306,7 +333,10 @@ class DecisionTest {
     @Test
     void nothingTestedGivesNoFigure() {
         assertDecided(LiteralResult.NOT_EVALUATED, false, of(Criterion.Type.MEAN, Relation.AT_LEAST, Sample.random()));
-        assertDecided(LiteralResult.NOT_EVALUATED, false, of(Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random()));
+        assertDecided(
+                LiteralResult.NOT_EVALUATED,
+                false,
+                of(Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, Sample.random()));
     }
 
     /** As doubles 0.55 · 100 is 55.00000000000001 and 0.29 · 100 is 28.999999999999996. */
@@ -357,7 +387,9 @@ class DecisionTest {
     @Test
     void locationWhoseBoundLeavesItOpenNeitherPassesNorFails() {
         Decision decision = of(
-                Criterion.Type.EVERY_LOCATION, Relation.AT_LEAST, random(measured(900), atMost(800), atMost(100), measured(20)));
+                Criterion.Type.EVERY_LOCATION,
+                Relation.AT_LEAST,
+                random(measured(900), atMost(800), atMost(100), measured(20)));
         assertEquals("1 of 4 pass, 2 fail, 1 is undecided", decision.locationsText());
         assertEquals(1, decision.passing().passing());
         assertEquals(1, decision.undecidedCount());
@@ -385,7 +417,11 @@ class DecisionTest {
     @Test
     void intervalOnTheOtherSideShowsNothing() {
         Criterion limit = Criterion.of(
-                Criterion.Type.MEDIAN, Relation.AT_LEAST, Reading.of("3000", FieldUnit.MILLIMETRE_PER_HOUR), METHOD, "the owner");
+                Criterion.Type.MEDIAN,
+                Relation.AT_LEAST,
+                Reading.of("3000", FieldUnit.MILLIMETRE_PER_HOUR),
+                METHOD,
+                "the owner");
         double[] rates = {3600, 3600, 3600, 3600, 3600, 3600, 60, 60, 60, 60, 60};
         Decision decision = Decision.of(limit, RateSummary.of(Sample.random(rates)));
         assertDecided(LiteralResult.MET, false, decision);
@@ -403,7 +439,8 @@ class DecisionTest {
     /** Nine tenths of the area at about 100 mm/h: the mean over the locations is above the limit, the area is not. */
     @Test
     void zonesCountByTheirAreas() {
-        Decision mean = of(Criterion.Type.MEAN, Relation.AT_LEAST, zones(90, 10, 98, 100, 102, 101, 480, 500, 520, 510));
+        Decision mean =
+                of(Criterion.Type.MEAN, Relation.AT_LEAST, zones(90, 10, 98, 100, 102, 101, 480, 500, 520, 510));
         assertDecided(LiteralResult.MET, false, mean);
         assertTrue(mean.areaShare().isEmpty(), "locations of zones are no fair count of the area");
     }
@@ -435,14 +472,16 @@ class DecisionTest {
         assertTrue(of(Criterion.Type.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.of(Selection.TARGETED, scattered))
                 .additionalLocationCount()
                 .isEmpty());
-        assertTrue(of(Criterion.Type.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.random(scattered), Bias.RAISES, Bias.LOWERS)
-                .additionalLocationCount()
-                .isEmpty());
+        assertTrue(
+                of(Criterion.Type.GEOMETRIC_MEAN, Relation.AT_LEAST, Sample.random(scattered), Bias.RAISES, Bias.LOWERS)
+                        .additionalLocationCount()
+                        .isEmpty());
     }
 
     @Test
     void locationsLeftOutOfAMeanAreTold() {
-        Decision left = of(Criterion.Type.MEAN, Relation.AT_LEAST, Sample.random(HIGH).withNotTested(5));
+        Decision left =
+                of(Criterion.Type.MEAN, Relation.AT_LEAST, Sample.random(HIGH).withNotTested(5));
         assertTrue(
                 left.notes().contains("5 of " + (HIGH.length + 5) + " planned locations have no rate and are excluded"),
                 left::toString);
@@ -451,8 +490,8 @@ class DecisionTest {
     /** 253.6 mm/h rounded to 10 passes 250 and is 0.4 short of 254: a guard band goes by the figure. */
     @Test
     void guardBandGoesByTheFigureNotItsRounding() {
-        Criterion rounded =
-                criterion(Criterion.Type.MEAN, Relation.AT_LEAST).withRounding(Reading.of("10", FieldUnit.MILLIMETRE_PER_HOUR));
+        Criterion rounded = criterion(Criterion.Type.MEAN, Relation.AT_LEAST)
+                .withRounding(Reading.of("10", FieldUnit.MILLIMETRE_PER_HOUR));
         Criterion limit = Criterion.of(
                         Criterion.Type.MEAN,
                         Relation.AT_LEAST,
@@ -469,7 +508,11 @@ class DecisionTest {
     @Test
     void figureNearTheLimitHasTheDigitsThatShowItsSide() {
         Criterion limit = Criterion.of(
-                Criterion.Type.MEAN, Relation.AT_LEAST, Reading.of("2000", FieldUnit.MILLIMETRE_PER_HOUR), METHOD, "the owner");
+                Criterion.Type.MEAN,
+                Relation.AT_LEAST,
+                Reading.of("2000", FieldUnit.MILLIMETRE_PER_HOUR),
+                METHOD,
+                "the owner");
         Decision below = Decision.of(limit, RateSummary.of(Sample.random(1996, 1996, 1996)));
         assertEquals(
                 "1996 mm/h",

@@ -20,7 +20,11 @@ class SpecificationTest {
 
     private static Specification of(String limit) {
         return Specification.of(Criterion.of(
-                Criterion.Type.MEAN, Relation.AT_LEAST, Reading.of(limit, FieldUnit.MILLIMETRE_PER_HOUR), "unit-pavement", "x"));
+                Criterion.Type.MEAN,
+                Relation.AT_LEAST,
+                Reading.of(limit, FieldUnit.MILLIMETRE_PER_HOUR),
+                "unit-pavement",
+                "x"));
     }
 
     private static ActionTable table(String action) {
