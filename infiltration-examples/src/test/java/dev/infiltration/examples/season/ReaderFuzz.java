@@ -73,6 +73,7 @@ public final class ReaderFuzz {
         REFERENCE(ReaderFuzz::reference),
         RAIN(ReaderFuzz::rain);
 
+        @SuppressWarnings("ImmutableEnumChecker") // a method without state
         private final Reader reader;
 
         Target(Reader reader) {
