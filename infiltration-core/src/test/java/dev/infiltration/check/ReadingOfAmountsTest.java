@@ -117,9 +117,11 @@ class ReadingOfAmountsTest {
     }
 
     @Test
-    void aNegativeDelayIsAbsent() {
+    void aNegativeDelaySettlesNothingAndContradictsTheClock() {
         Season season = SI.run(0, 0, r -> r.withStart(at("07:12")).withDelay(s("-1")));
-        assertEquals(List.of("run.start-delay-unshown CAUTION RAISES " + RUN), season.findings());
+        assertEquals(
+                List.of("data.clock DEVIATION EITHER " + RUN, "run.start-delay-unshown CAUTION RAISES " + RUN),
+                season.findings());
         assertEquals(List.of(), season.run(0, 0, r -> r.withDelay(s("0"))).findings(), "0 settles the pair");
     }
 

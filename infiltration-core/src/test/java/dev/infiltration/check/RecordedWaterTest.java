@@ -58,7 +58,7 @@ class RecordedWaterTest {
         assertEquals(Source.PUBLISHED, run.constant().orElseThrow().source());
         assertEquals(
                 List.of("rate.water-temperature-unrecorded /visits/0/tests/1 (V1, A2): water temperature not recorded:"
-                        + " rated by the published constant"),
+                        + " rate computed with the published constant"),
                 review.findings(run).stream().map(Finding::toString).toList());
     }
 

@@ -261,12 +261,12 @@ class VisitPlanTest {
         assertTrue(text.contains("Start: from 2026-06-03 12:00 to 2026-06-03 15:00 (Z)"), text);
         assertTrue(
                 text.contains(
-                        "  L1: x 4.00 m, y 1.50 m, run-on edge\n  no room was found for 2 more\n  drawn with seed 7"),
+                        "  L1: x 4.00 m, y 1.50 m, run-on edge\n  no room found for 2 more\n  selected with seed 7"),
                 text);
         assertTrue(text.contains("Moving, sealing and cleaning up: 15 min"), text);
-        assertTrue(plan(254).text().contains("Moving, sealing and cleaning up: not counted"), text);
-        assertTrue(text.contains("Prewetting takes: 183 s (at the lowest rate 12 min, at the highest 26 s)"), text);
-        assertTrue(text.contains("Pour to hold the head: 1.18 L/min (0.311 gal/min)"), text);
+        assertTrue(plan(254).text().contains("Moving, sealing and cleaning up: not included"), text);
+        assertTrue(text.contains("Prewetting time: 183 s (at the lowest rate 12 min, at the highest 26 s)"), text);
+        assertTrue(text.contains("Pour rate to keep the head: 1.18 L/min (0.311 gal/min)"), text);
     }
 
     @Test
@@ -286,7 +286,7 @@ class VisitPlanTest {
         assertTrue(plan.text().contains("""
                   A1: place not recorded, no zone
                   without id: place not recorded, interior
-                  1 more to choose
+                  1 more to select
                 """), plan::text);
         assertEquals(0, plan.withRequestedLocations(1).missing());
     }
@@ -306,8 +306,8 @@ class VisitPlanTest {
         assertEquals(0, plan.missing());
         assertTrue(plan.text().contains("""
                   A4: x 9 m, y 0 m, no zone
-                  A2: x 1.08 m, y 0 m, no zone; spare, 0.78 m clear of A1: at least 1 m asked
-                  A5: x 3.46 m, y 0 m, no zone; spare, 0.78 m clear of A3: at least 1 m asked
+                  A2: x 1.08 m, y 0 m, no zone; spare, 0.78 m clear of A1 (required: at least 1 m)
+                  A5: x 3.46 m, y 0 m, no zone; spare, 0.78 m clear of A3 (required: at least 1 m)
                 """), plan::text);
         VisitPlan pair = plan(254).withLocations(spots.subList(0, 2));
         assertEquals(List.of("A1"), ids(pair.planned()));
@@ -358,10 +358,10 @@ class VisitPlanTest {
         assertTrue(
                 slow.text()
                         .contains(
-                                "Start: no dry time found in the record of rain from 2026-06-02 00:00 to 2026-06-04 00:00 (Z)"));
+                                "Start: no dry time in the rain record from 2026-06-02 00:00 to 2026-06-04 00:00 (Z)"));
         assertTrue(plan(254)
                 .text()
-                .contains("Start: no record of rain given; the last rain must have ended at least 24 h before"));
+                .contains("Start: no rain record given; required: the last rain ended at least 24 h before"));
         assertEquals(
                 Optional.empty(), plan.withSetUp(Duration.ofDays(1_000_000_000)).window());
     }

@@ -98,7 +98,7 @@ class MeasurementModelTest {
     void secondOrderTermsOfCorrelatedInputsAreRefused() {
         MeasurementModel both = correlated(0.5).withSecondOrderTerms();
         Throwable refusal = assertThrows(IllegalArgumentException.class, both::propagate);
-        assertEquals("correlation: expected none where second-order terms are asked for", refusal.getMessage());
+        assertEquals("correlation: expected none where second-order terms are requested", refusal.getMessage());
     }
 
     @Test

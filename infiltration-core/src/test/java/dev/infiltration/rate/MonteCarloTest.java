@@ -134,7 +134,7 @@ class MonteCarloTest {
         assertTrue(Double.isFinite(trials.symmetric().high()));
         MonteCarloResult.Agreement agreement = trials.compare(inverse.propagate());
         assertFalse(agreement.holds());
-        assertTrue(agreement.toString().startsWith("not shown: the trials were not stable"), agreement.toString());
+        assertTrue(agreement.toString().startsWith("not confirmed: the trials were not stable"), agreement.toString());
     }
 
     @Test
