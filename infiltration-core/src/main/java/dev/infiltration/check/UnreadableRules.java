@@ -78,6 +78,7 @@ final class UnreadableRules {
             "now",
             "why",
             "joints");
+    private static final int LONGEST = 100;
     private static final Pattern PRE_WET = Pattern.compile("/visits/\\d+/tests/\\d+/preWet(/.*)?");
 
     private final BookIndex index;
@@ -106,10 +107,17 @@ final class UnreadableRules {
                     bias(value),
                     value.place(),
                     subject(value.lost()),
-                    value.original(),
+                    shortened(value.original()),
                     "",
                     Basis.commonPractice());
         }
+    }
+
+    /** The start of a long text: the whole of it is in the document. */
+    private static String shortened(String original) {
+        return original.codePointCount(0, original.length()) <= LONGEST
+                ? original
+                : original.substring(0, original.offsetByCodePoints(0, LONGEST)) + "…";
     }
 
     private void addSubjects(VisitAt visit) {

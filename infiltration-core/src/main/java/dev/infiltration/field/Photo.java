@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package dev.infiltration.field;
 
-import jakarta.validation.constraints.NotEmpty;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -14,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param extra  the host's own values, kept and written back untouched
  */
 public record Photo(
-        @NotEmpty @Nullable String file, @Nullable String sha256, Map<String, Object> extra) {
+        @Nullable String file, @Nullable String sha256, Map<String, Object> extra) {
 
     /** Copies the values of the host; absent ones become empty. */
     public Photo {

@@ -3,7 +3,6 @@
 package dev.infiltration.field;
 
 import dev.infiltration.units.Reading;
-import jakarta.validation.constraints.NotEmpty;
 import java.util.Map;
 import javax.measure.quantity.Area;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param extra the host's own values, kept and written back untouched
  */
 public record SurfaceZone(
-        @NotEmpty @Nullable String id, @Nullable Reading<Area> area, Map<String, Object> extra) {
+        @Nullable String id, @Nullable Reading<Area> area, Map<String, Object> extra) {
 
     /** Copies the collections; absent ones become empty. */
     public SurfaceZone {

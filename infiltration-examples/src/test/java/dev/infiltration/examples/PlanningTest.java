@@ -85,7 +85,7 @@ class PlanningTest {
                 forecast,
                 now);
         assertTrue(plan.get(0).contains("Start: from 2026-06-03 07:00 to 2026-06-04 08:00 (Z)"), plan.get(0));
-        assertTrue(plan.get(1).contains("\"firstStart\": \"2026-06-03T07:00:00Z\""), plan.get(1));
+        assertTrue(plan.get(1).contains("\"earliestStart\": \"2026-06-03T07:00:00Z\""), plan.get(1));
     }
 
     private static VisitPlan fromTheBook(Review review, ZonesJson.ReadZones zones) {

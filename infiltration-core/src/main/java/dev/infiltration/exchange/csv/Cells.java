@@ -76,7 +76,7 @@ final class Cells {
                             "string",
                             "a file name",
                             (text, place) -> Photo.of(text),
-                            photo -> String.valueOf(((Photo) photo).file()))),
+                            photo -> ((Photo) photo).isNameOnly() ? photo.toString() : "")),
             Map.entry(
                     WaterReading.class, new AmountCell(unitsOf(Set.of(Mass.class, Volume.class)), WaterReading::new)));
 

@@ -9,6 +9,7 @@ import dev.infiltration.field.Event;
 import dev.infiltration.field.FieldBook;
 import dev.infiltration.field.Location;
 import dev.infiltration.field.LocationTest;
+import dev.infiltration.field.Photo;
 import dev.infiltration.field.Ring;
 import dev.infiltration.field.Site;
 import dev.infiltration.field.Surface;
@@ -95,7 +96,12 @@ final class Tabled {
 
     private LocationTest test(LocationTest any, String surface, int at, int rings) {
         String location = "A" + at;
-        LocationTest test = (LocationTest) clean(any, "");
+        LocationTest cleaned = (LocationTest) clean(any, "");
+        LocationTest test = cleaned.withPhotos(cleaned.photos().stream()
+                .map(Photo::file)
+                .filter(file -> file != null && !file.isBlank())
+                .map(Photo::of)
+                .toList());
         return test.withId(test.id() == null && places.contains(surface + "/" + location) ? null : "T" + at)
                 .withLocation(places.contains(surface + "/" + location) ? location : null)
                 .withRing(rings == 0 ? null : "R" + at % rings);

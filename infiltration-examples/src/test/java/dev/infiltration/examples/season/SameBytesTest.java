@@ -112,7 +112,7 @@ class SameBytesTest {
         String path = Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
                 .filter(entry -> !entry.contains("test-classes"))
                 .filter(entry -> Stream.of(
-                                "junit", "jqwik", "opentest4j", "apiguardian", "surefire", "archunit", "jspecify")
+                                "junit", "jqwik", "opentest4j", "apiguardian", "surefire", "archunit")
                         .noneMatch(entry::contains))
                 .collect(Collectors.joining(File.pathSeparator));
         return List.of("-p", path, "-m", "dev.infiltration.examples/" + MAIN);
