@@ -9,7 +9,7 @@ double[] fresh = {7670, 8390, 10700, 11500, 8420, 10000};
 RateSummary summary = RateSummary.of(Sample.random(after));
 System.out.println(summary);
 
-// a decision on a limit of one's own
+// a decision by your own limit
 Criterion limit = Criterion.of(Criterion.Type.MEAN, Criterion.Relation.AT_LEAST,
     Reading.of("100", FieldUnit.INCH_PER_HOUR), "unit-pavement", "invented");
 System.out.println(Decision.of(limit, summary));

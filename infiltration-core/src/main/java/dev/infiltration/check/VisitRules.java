@@ -221,7 +221,7 @@ final class VisitRules {
         }
     }
 
-    /** Tests with a start, the one soonest after the rain first: of several too soon, that one is told of. */
+    /** Tests with a start, the one soonest after the rain first: of several too soon, that one is reported. */
     private static List<TestAt> soonest(VisitAt at, TimeRange rain) {
         return at.tests().stream()
                 .filter(test -> test.firstStart() != null)

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * What share of the lost rate a cleaning brought back: (after − before) / (new − before), of the arithmetic means at the
+ * Recovery of the lost rate by a cleaning: (after − before) / (new − before), of the arithmetic means at the
  * same locations.
  *
  * <p>The interval is Fieller's for the ratio of two means of pairs. It supposes differences near normal; it has no bounds
@@ -77,7 +77,7 @@ public final class Recovery {
         return of(Logs.rates(fresh), Logs.rates(before), Logs.rates(after));
     }
 
-    /** {@return the share brought back; not a number or infinite where nothing was lost} */
+    /** {@return the recovery; not a number or infinite if nothing was lost} */
     public double share() {
         return Arrays.stream(gains).sum() / Arrays.stream(losses).sum();
     }

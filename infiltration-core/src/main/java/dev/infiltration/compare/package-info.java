@@ -5,7 +5,7 @@
  *
  * <p>Rates are compared by their ratios, on the log scale. Tests by rank and sign are exact for the numbers of locations
  * that a season has; where even the clearest outcome could not reach 0.05 on two sides there is no probability, only
- * "cannot tell". A figure that the data cannot carry is absent by type. A programmer's mistake (groups of different length
+ * "cannot tell". A result that the data do not give is absent. A programmer's mistake (groups of different length
  * that should be pairs, a negative rate) throws with the argument's name.
  *
  * <pre>{@code

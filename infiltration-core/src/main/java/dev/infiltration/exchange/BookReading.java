@@ -109,7 +109,7 @@ final class BookReading implements AutoCloseable {
         faults.add(new ReadFault(offset, where, message));
     }
 
-    /** Reports a value that is not what was expected, and what is left out with it. */
+    /** Reports a value that is not what was expected, and what is excluded with it. */
     void reportValue(int offset, String where, String found, String expected) {
         report(offset, where, "found " + found + ", expected " + expected + "; " + loss());
         unreadable.add(new UnreadableValue(where, where, ""));

@@ -8,6 +8,6 @@ package dev.infiltration.exchange;
  *
  * @param offset  characters before it
  * @param where   JSON Pointer of the value, key or member at fault
- * @param message what was found, what was expected and what is left out
+ * @param message what was found, what was expected and what is excluded
  */
 record ReadFault(int offset, String where, String message) {}

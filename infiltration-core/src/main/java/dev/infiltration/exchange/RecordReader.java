@@ -128,7 +128,7 @@ final class RecordReader<R> implements ValueReader {
         }
     }
 
-    /** {@return what is left out with a value of this record that cannot be read, or null} */
+    /** {@return what is excluded with a value of this record that cannot be read, or null} */
     @Nullable
     RecordKind entry() {
         return entry;

@@ -12,8 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param sha256 SHA-256 of the file in hexadecimal digits, so that a later change of the file shows
  * @param extra  the host's own values, kept and written back untouched
  */
-public record Photo(
-        @Nullable String file, @Nullable String sha256, Map<String, Object> extra) {
+public record Photo(@Nullable String file, @Nullable String sha256, Map<String, Object> extra) {
 
     /** Copies the values of the host; absent ones become empty. */
     public Photo {

@@ -14,8 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param area  its area
  * @param extra the host's own values, kept and written back untouched
  */
-public record SurfaceZone(
-        @Nullable String id, @Nullable Reading<Area> area, Map<String, Object> extra) {
+public record SurfaceZone(@Nullable String id, @Nullable Reading<Area> area, Map<String, Object> extra) {
 
     /** Copies the collections; absent ones become empty. */
     public SurfaceZone {

@@ -29,7 +29,7 @@ import javax.measure.quantity.Length;
  * JointsInRing joints = JointsInRing.of(pattern, Reading.of("300", FieldUnit.MILLIMETRE)).orElseThrow();
  * joints.at(new RingOffset(0, 0, 0)).mismatch();                     // ring on the middle of a unit
  * joints.best(Reading.of("10", FieldUnit.MILLIMETRE)).get(0).offset();
- * joints.worst().mismatch();                                         // if placed blindly
+ * joints.worst().mismatch();                                         // at the worst position
  * }</pre>
  */
 public final class JointsInRing {

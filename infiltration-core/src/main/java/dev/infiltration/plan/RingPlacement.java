@@ -75,8 +75,8 @@ public record RingPlacement(RingOffset offset, double openShare, double patternS
         return new RuleResult(
                 percent(openShare) + " open in the ring, " + percent(patternShare) + " in the pattern",
                 "within " + percent(threshold) + " of the pattern's share",
-                "the ring does not stand for the joint pattern",
-                "move the ring until units and joints in it stand for the pattern, and test there");
+                "the ring is not representative of the joint pattern",
+                "move the ring until units and joints in it are representative of the pattern, and test there");
     }
 
     private static String percent(double share) {

@@ -129,7 +129,7 @@ public final class VisitPlan {
     }
 
     /**
-     * {@return this plan with as many locations as it counts, drawn anew}: as far apart as the method asks, clear of edges
+     * {@return this plan with as many locations as it counts, selected at random}: as far apart as the method requires, clear of edges
      *
      * @param zones where to draw, at least one, all in the same unit
      * @param seed  the seed, told by the plan

@@ -4,7 +4,7 @@
  * Before and during a visit: where the ring goes, where the locations lie, what the surface must carry, when it is dry.
  *
  * <p>What the caller hands in here is a plan, not a field record: a size or share out of its range throws with the
- * argument's name. What cannot be told from the data given is absent by type. Nothing looks at a clock.
+ * argument's name. A result that the data do not give is absent. Nothing looks at a clock.
  *
  * <pre>{@code
  * JointPattern pattern = JointPattern.of(

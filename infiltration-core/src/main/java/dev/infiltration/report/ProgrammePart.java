@@ -97,7 +97,9 @@ final class ProgrammePart {
                 points.add(name.and("cleaned and not tested since"));
             }
         }
-        return points.isEmpty() ? Paragraph.of("Nothing is known to be overdue on " + asOf + ".") : new Block.Points(points);
+        return points.isEmpty()
+                ? Paragraph.of("Nothing is known to be overdue on " + asOf + ".")
+                : new Block.Points(points);
     }
 
     private Table every() {

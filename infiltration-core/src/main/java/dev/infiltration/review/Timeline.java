@@ -53,7 +53,7 @@ final class Timeline {
         return periods;
     }
 
-    /** Whether something was done between two visits, or the later one says so. */
+    /** Whether maintenance lies between two visits, or the purpose of the later one states it. */
     boolean isNewStart(VisitAt earlier, VisitAt later) {
         boolean isSaid = later.visit().purpose() == Visit.Purpose.AFTER_MAINTENANCE
                 && earlier.visit().purpose() != Visit.Purpose.AFTER_MAINTENANCE;

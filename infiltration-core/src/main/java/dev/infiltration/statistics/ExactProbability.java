@@ -7,7 +7,7 @@ import java.math.BigInteger;
 import java.math.MathContext;
 
 /**
- * A probability counted out, not approximated: a fraction in its lowest terms.
+ * A probability computed exactly, not approximated: a fraction in its lowest terms.
  *
  * @param numerator   outcomes at least as far out as the one seen, from 0 to {@code denominator}
  * @param denominator all outcomes, positive

@@ -45,7 +45,7 @@ final class HodgesLehmann {
                 : between(count, withoutTies.probabilityOfLowest(count).level());
     }
 
-    /** {@return the interval by a normal approximation, for more values than are counted out} */
+    /** {@return the interval by a normal approximation, for more values than are computed exactly} */
     Optional<Interval> interval(double mean, double sd, double level) {
         int count = (int) Math.floor(mean + Quantile.normal((1 - level) / 2) * sd + 0.5);
         return count < 1 ? Optional.empty() : between(count, level);

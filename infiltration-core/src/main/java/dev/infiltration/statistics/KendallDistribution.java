@@ -6,14 +6,14 @@ import java.math.BigInteger;
 import java.util.Arrays;
 
 /**
- * How many orders of some values have how many pairs in the wrong order, counted out.
+ * How many orders of some values have how many pairs in the wrong order, computed exactly.
  *
  * <p>With groups of equal values of sizes t the counts are the coefficients of {@code Π(1 − qⁱ), i to n}, over the same
  * product for each t (the Gaussian multinomial coefficient; MacMahon 1915).
  */
 final class KendallDistribution {
 
-    /** The most values that are counted out. */
+    /** The most values that are computed exactly. */
     static final int MOST = 40;
 
     private final BigInteger[] counts;

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * The rank test of several independent groups (Kruskal and Wallis 1952): do they tend to lie at the same height.
  *
  * <p>Ties share the mean of their ranks. Where at most 60 values can be dealt to the groups in at most two million ways, the
- * probability is counted out; beyond, it is that of chi-squared with one degree of freedom less than there are groups.
+ * probability is computed exactly; beyond, it is that of chi-squared with one degree of freedom less than there are groups.
  */
 public final class KruskalWallis {
 
@@ -83,7 +83,7 @@ public final class KruskalWallis {
         return sum;
     }
 
-    /** {@return the probability counted out, absent where there are too many ways to deal the values} */
+    /** {@return the probability computed exactly, absent where there are too many ways to deal the values} */
     public Optional<ExactProbability> exact() {
         return Optional.ofNullable(deals).map(RankAllocations::pValue);
     }
@@ -93,12 +93,12 @@ public final class KruskalWallis {
         return ChiSquaredDistribution.of(sizes.length - 1.0).survivalProbability(Math.max(0, statistic()));
     }
 
-    /** {@return the probability: counted out where it can be, else of chi-squared} */
+    /** {@return the probability: computed exactly where it can be, else of chi-squared} */
     public double pValue() {
         return exact().map(ExactProbability::value).orElseGet(this::approximate);
     }
 
-    /** {@return the least that the probability can be for these groups and their ties; 0 where it is not counted out} */
+    /** {@return the least that the probability can be for these groups and their ties; 0 where it is not computed exactly} */
     public double smallestPValue() {
         return Optional.ofNullable(deals).map(all -> all.smallest().value()).orElse(0.0);
     }

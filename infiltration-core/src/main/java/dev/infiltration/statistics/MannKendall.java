@@ -18,7 +18,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  *
  * <p>Conventions. {@code S} counts pairs that rise less pairs that fall. Its variance is corrected for ties in the values
  * and in time. The normal approximation takes one off {@code |S|}. Up to 40 values at different times the probability is
- * counted out, values that are equal taken as such; the two-sided one is twice that of {@code |S|} or more.
+ * computed exactly, values that are equal taken as such; the two-sided one is twice that of {@code |S|} or more.
  */
 public final class MannKendall {
 
@@ -160,7 +160,7 @@ public final class MannKendall {
         return Math.min(1, 2 * NormalDistribution.of(0, 1).survivalProbability(Math.abs(z())));
     }
 
-    /** {@return the two-sided probability counted out, absent for more than 40 values or several at one time} */
+    /** {@return the two-sided probability computed exactly, absent for more than 40 values or several at one time} */
     public Optional<ExactProbability> exact() {
         return exactTail()
                 .map(tail -> new ExactProbability(
@@ -179,12 +179,12 @@ public final class MannKendall {
         return n <= KendallDistribution.MOST && timeTies.length == n;
     }
 
-    /** {@return the two-sided probability: counted out where it can be, else of the normal approximation} */
+    /** {@return the two-sided probability: computed exactly where it can be, else of the normal approximation} */
     public double pValue() {
         return exact().map(ExactProbability::value).orElseGet(this::approximate);
     }
 
-    /** {@return the least that the two-sided probability could be with these ties; 0 where it is not counted out} */
+    /** {@return the least that the two-sided probability could be with these ties; 0 where it is not computed exactly} */
     public double smallestPValue() {
         return isCounted()
                 ? Math.min(1, 2 * KendallDistribution.of(valueTies).atMost(0).value())

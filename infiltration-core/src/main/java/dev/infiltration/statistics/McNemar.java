@@ -25,7 +25,7 @@ public record McNemar(int gained, int lost) {
         }
     }
 
-    /** {@return the two-sided probability, counted out} */
+    /** {@return the two-sided probability, computed exactly} */
     public ExactProbability exact() {
         return changes().exact();
     }

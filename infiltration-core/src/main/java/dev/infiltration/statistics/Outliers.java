@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /**
- * Values far from the others: more than 3.5 by the modified z-score 0.6745·(x − median)/MAD (Iglewicz and Hoaglin 1993).
+ * Outliers: values above 3.5 by the modified z-score 0.6745·(x − median)/MAD (Iglewicz and Hoaglin 1993).
  *
  * <p>Where half of the values or more are equal there is no measure of scatter, and none is flagged.
  */

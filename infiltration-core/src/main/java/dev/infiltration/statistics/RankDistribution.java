@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 
 /**
- * How often each value of a sum of ranks comes up when nothing but chance decides, counted out.
+ * How often each value of a sum of ranks comes up when nothing but chance decides, computed exactly.
  *
  * <p>Ranks are whole numbers (doubled where ties share one). Counts are 64-bit, which holds for up to {@link #MOST}
  * ranks: 2^60 choices of signs, 60 over 30 choices of a group. All distributions here are of the sum {@code s} at index
@@ -17,7 +17,7 @@ import java.util.stream.LongStream;
  */
 final class RankDistribution {
 
-    /** The most ranks that are counted out. */
+    /** The most ranks that are computed exactly. */
     static final int MOST = 60;
 
     private final long[] counts;

@@ -13,9 +13,9 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * The rank-sum test of two independent groups (Mann and Whitney 1947): do values of the one tend to lie above the other's.
  *
  * <p>Conventions. The statistic counts the pairs in which the first group's value is the higher, a tie as a half. Ties
- * share the mean of their ranks, and the distribution is counted out with those ranks: every choice of the first group
+ * share the mean of their ranks, and the distribution is computed exactly with those ranks: every choice of the first group
  * from all values as likely. The two-sided probability is that of a rank sum at least as far from its mean on either
- * side. Up to 60 values in all are counted out; beyond, the probability is that of the normal approximation with the
+ * side. Up to 60 values in all are computed exactly; beyond, the probability is that of the normal approximation with the
  * variance of ties and a continuity correction. The interval of the shift counts as if there were no ties: its limits
  * belong to it, so that with ties it is right at least as often as it says (Noether 1967).
  */
@@ -73,7 +73,7 @@ public final class RankSum {
         return ranks.doubledSum(0, group.length);
     }
 
-    /** {@return the two-sided probability counted out, absent for more than 60 values} */
+    /** {@return the two-sided probability computed exactly, absent for more than 60 values} */
     public Optional<ExactProbability> exact() {
         return distribution().map(all -> all.asFarAs(Math.toIntExact(doubledRankSum())));
     }
@@ -96,7 +96,7 @@ public final class RankSum {
         return ranks.size() <= RankDistribution.MOST;
     }
 
-    /** {@return the two-sided probability: counted out where it can be, else of the normal approximation} */
+    /** {@return the two-sided probability: computed exactly where it can be, else of the normal approximation} */
     public double pValue() {
         return exact().map(ExactProbability::value).orElseGet(() -> approximate(Continuity.CORRECTED));
     }

@@ -12,8 +12,8 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * The signed-rank test of paired differences (Wilcoxon 1945): are they as often and as far above zero as below it.
  *
  * <p>Conventions. Differences of zero are dropped, from the test and from the shift. Ties share the mean of their ranks,
- * and the distribution is counted out with those ranks: 2^n signs, all as likely. The two-sided probability is that of a
- * sum at least as far from its mean on either side. Up to 60 differences are counted out; beyond, the probability is that
+ * and the distribution is computed exactly with those ranks: 2^n signs, all as likely. The two-sided probability is that of a
+ * sum at least as far from its mean on either side. Up to 60 differences are computed exactly; beyond, the probability is that
  * of the normal approximation with the variance of ties and a continuity correction.
  */
 public final class SignedRank {
@@ -76,7 +76,7 @@ public final class SignedRank {
                 .sum();
     }
 
-    /** {@return the two-sided probability counted out, absent for more than 60 differences} */
+    /** {@return the two-sided probability computed exactly, absent for more than 60 differences} */
     public Optional<ExactProbability> exact() {
         return distribution().map(all -> all.asFarAs(Math.toIntExact(doubledStatistic())));
     }
@@ -99,7 +99,7 @@ public final class SignedRank {
         return n() <= RankDistribution.MOST;
     }
 
-    /** {@return the two-sided probability: counted out where it can be, else of the normal approximation} */
+    /** {@return the two-sided probability: computed exactly where it can be, else of the normal approximation} */
     public double pValue() {
         return exact().map(ExactProbability::value).orElseGet(() -> approximate(Continuity.CORRECTED));
     }

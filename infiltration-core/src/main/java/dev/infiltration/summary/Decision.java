@@ -18,11 +18,11 @@ import javax.measure.quantity.Speed;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
- * Whether a surface meets a criterion: first as the specification states it, then how sure that is.
+ * Whether a surface meets a criterion: first by the literal criterion, then whether the result is confirmed.
  *
- * <p>A pass is not shown where it rests on upper bounds or on findings that raise the rate, a fail not where it rests on
+ * <p>A pass is not confirmed if it is based on upper bounds or on findings that bias the rate high, a fail not if it is based on
  * lower bounds or on findings that lower it (the other way round for a limit from above); neither is shown where the
- * interval of the figure holds the limit, or where the locations carry no interval. The statement itself never changes.
+ * interval of the figure contains the limit, or where the locations carry no interval. The statement itself never changes.
  */
 public final class Decision {
 

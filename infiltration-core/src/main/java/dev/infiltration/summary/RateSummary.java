@@ -23,7 +23,7 @@ import java.util.function.ToDoubleFunction;
  * <li>Figures of the rates as they stand share one kind of outcome: with an upper bound among them they are upper bounds,
  *     with a lower bound lower bounds, with both they are withheld.
  * <li>Intervals are given for random locations, and for stratified ones with the area of every zone; they are then of the
- *     mean over the area. Targeted and fixed spots do not stand for the surface.
+ *     mean over the area. Targeted and fixed locations are not representative of the surface.
  * <li>The interval of the geometric mean is Student's on the log scale, that of the arithmetic mean Land's exact one (1971)
  *     for log-normal rates. With bounds there is {@link #boundedFit} instead.
  * <li>A rate of zero counts as it stands in mean, median and minimum and makes the geometric mean zero; nothing else on the
@@ -233,7 +233,7 @@ public final class RateSummary {
                 : Optional.empty();
     }
 
-    /** {@return the places, among {@link #values}, of rates far from the others on the log scale; flagged, never dropped} */
+    /** {@return the places, among {@link #values}, of outliers on the logarithmic scale; they are marked, never excluded} */
     public int[] outliers() {
         return hasLogs() && given.size() >= FEWEST_FOR_SHAPE
                 ? SampleStatistics.outliers(Zones.logs(values()))

@@ -205,7 +205,7 @@ public record Sample(List<Spot> spots, @Nullable Selection selection, Map<String
                 spots.stream().map(spot -> spot.withSmallestSeen(smallest)).toList(), selection, zoneShares, notTested);
     }
 
-    /** {@return whether the locations stand for the surface: random, or stratified with area and a figure of every zone} */
+    /** {@return whether the locations are representative of the surface: random, or stratified with area and a figure of every zone} */
     public boolean isRepresentative() {
         return selection == Selection.RANDOM || (selection == Selection.STRATIFIED && new Zones(this).areKnown());
     }

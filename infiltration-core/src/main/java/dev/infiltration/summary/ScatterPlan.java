@@ -7,7 +7,7 @@ import java.util.OptionalInt;
 import java.util.function.IntToDoubleFunction;
 
 /**
- * How sure a number of locations will make a geometric mean, given the scatter of rates from spot to spot.
+ * Confidence interval of a geometric mean for a number of locations, given the variation of rates between locations.
  *
  * <p>The interval runs from the mean divided by a factor to the mean times it: {@code exp(t·s/√n)}.
  *

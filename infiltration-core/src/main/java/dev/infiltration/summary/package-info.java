@@ -1,10 +1,10 @@
 // SPDX-FileCopyrightText: The infiltration library contributors
 // SPDX-License-Identifier: Apache-2.0
 /**
- * What a location and a surface come to, and how sure that is.
+ * Results of locations and surfaces, and their confidence.
  *
- * <p>Nothing is thrown at records: a figure that cannot be had is withheld, with the ids of the rules that say why.
- * Statistics take plain numbers as well as rates; what the data cannot carry is absent by type. A programmer's mistake (a
+ * <p>No record causes an exception: a result that is not given is withheld, with the ids of the rules that give the reasons.
+ * Statistics take plain numbers as well as rates; what the data do not give is absent. A programmer's mistake (a
  * negative rate, a level of 95 for 0.95) throws with the argument's name.
  *
  * <pre>{@code

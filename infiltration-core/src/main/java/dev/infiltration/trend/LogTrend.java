@@ -19,14 +19,14 @@ import java.util.stream.Stream;
 /**
  * Rates over years on the log scale: by what factor they change a year.
  *
- * <p>The line of least squares supposes log-normal scatter; Theil and Sen's line and Mann and Kendall's test do not. A rate
+ * <p>The line of least squares assumes log-normal variation; the Theil–Sen line and the Mann–Kendall test do not. A rate
  * of zero has no logarithm: it is left out of both lines and counts as the lowest in the test.
  *
  * <p>Rates may be in any unit, the same for all; years count from any day, the curves from the first year given.
  */
 public final class LogTrend {
 
-    /** Points from which a rival curve is looked for: fewer fit any curve. */
+    /** Points from which an alternative model is fitted: fewer fit any model. */
     private static final int ENOUGH_FOR_ALTERNATIVE = 5;
     /** What a rival must be better by, in Akaike's criterion (differences of 2 and more: Burnham and Anderson 2002). */
     private static final double CLEARLY_BETTER = 2;
@@ -99,7 +99,7 @@ public final class LogTrend {
     }
 
     /**
-     * {@return the factor a year of the line of least squares; its interval needs three rates}
+     * {@return the annual factor of the least-squares line; its interval needs three rates}
      *
      * @param level how often such an interval is right
      */
@@ -108,13 +108,13 @@ public final class LogTrend {
                 new Ratio(line.slope(), line.slopeInterval(level).orElse(null)));
     }
 
-    /** {@return Theil and Sen's line through the logarithms, absent for rates at fewer than two times} */
+    /** {@return the Theil–Sen line through the logarithms, absent for rates at fewer than two times} */
     public Optional<TheilSen> theilSenLine() {
         return Arrays.stream(times).distinct().count() < 2 ? Optional.empty() : Optional.of(TheilSen.of(times, logs));
     }
 
     /**
-     * {@return the factor a year of Theil and Sen's line}
+     * {@return the annual factor of the Theil–Sen line}
      *
      * @param level how often such an interval is right; the interval says the level reached
      */

@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
  * How the rate of a location or a surface went, from one maintenance to the next.
  *
  * <p>A trend starts anew at each maintenance. A rate of the very day of a maintenance counts as found after it; where it was
- * found before, say so by cutting the rates yourself and taking {@link TrendPeriod#of} each part.
+ * found before, divide the rates yourself and use {@link TrendPeriod#of} each part.
  *
  * @param periods the periods that hold a rate, earliest first
  */

@@ -90,7 +90,9 @@ class StepGuideTest {
     void missedStartCostsOnePrewetting() {
         NextStep step = next(visit(test(preWet("09:10:00", "30.0", End.DRAINED))), "09:12:31");
         assertEquals(NextStep.PreWet.Occasion.START_MISSED, preWetOccasion(step));
-        assertTrue(step.text().contains("Too late to start the run: prewet again with 3.55 to 3.65 kg. Do not hurry."), step::text);
+        assertTrue(
+                step.text().contains("Too late to start the run: prewet again with 3.55 to 3.65 kg. Do not hurry."),
+                step::text);
     }
 
     @Test

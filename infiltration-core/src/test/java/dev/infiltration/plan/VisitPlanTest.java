@@ -355,10 +355,8 @@ class VisitPlanTest {
         assertEquals(Instant.parse("2026-06-04T00:00:00Z").minus(onSite), window.lastStart());
         VisitPlan slow = plan.withSetUp(Duration.ofHours(9));
         assertEquals(Optional.empty(), slow.window());
-        assertTrue(
-                slow.text()
-                        .contains(
-                                "Start: no dry time in the rain record from 2026-06-02 00:00 to 2026-06-04 00:00 (Z)"));
+        assertTrue(slow.text()
+                .contains("Start: no dry time in the rain record from 2026-06-02 00:00 to 2026-06-04 00:00 (Z)"));
         assertTrue(plan(254)
                 .text()
                 .contains("Start: no rain record given; required: the last rain ended at least 24 h before"));

@@ -46,10 +46,10 @@ class MannKendallTest {
     @ParameterizedTest(name = "{0}: {3}")
     @CsvSource(delimiter = '|', textBlock = """
         # case            | S  | one-sided     | source and mark
-        epa-sodium        | 25 | 17303/1209600 | EPA 530/R-09-007 example 17-7 data (seen), counted out (derived)
+        epa-sodium        | 25 | 17303/1209600 | EPA 530/R-09-007 example 17-7 data (seen), exact (derived)
         hwc-cloud-seeding | -6 | 7/60          | Hollander, Wolfe & Chicken 2014 example 9.1: C -6 (seen, NSM3)
         gilbert-16.1      | 4  | 1/6           | Gilbert 1987 ch. 16: S 4, P 0.167 (memory)
-        helsel-hirsch-10.1| 19 | 1/720         | Helsel & Hirsch 2002 sec. 10.1 data (memory), counted out (derived)
+        helsel-hirsch-10.1| 19 | 1/720         | Helsel & Hirsch 2002 sec. 10.1 data (memory), exact (derived)
         tuna              | 16 | 21671/362880  | Hollander & Wolfe 1973 p. 187: exact .05972 (seen, R 4.2.2 cor.test)
         """)
     void countsLikePublishedCases(String name, long s, String tail, String source) {

@@ -56,7 +56,7 @@ class TheilSenTest {
     @ParameterizedTest(name = "{0}: {6}")
     @CsvSource(delimiter = '|', textBlock = """
         # case     | level | low by rounding   | high by rounding  | low               | high              | source and mark
-        sen-1968   | 0.93  | 3.714285714285714 | 4.375             | 3.75              | 4.181818181818182 | Sen 1968: (3.71, 4.38) at ranks 4 and 18 (seen, scipy); counted out 5 and 17 (derived)
+        sen-1968   | 0.93  | 3.714285714285714 | 4.375             | 3.75              | 4.181818181818182 | Sen 1968: (3.71, 4.38) at ranks 4 and 18 (seen, scipy); exact 5 and 17 (derived)
         epa-sodium | 0.95  | 0.454545454545    | 2.33333333333     | 0.454545454545    | 2.33333333333     | ranks 12 and 34 both ways (derived)
         """)
     void exactRanksLieNextToRoundedOnes(

@@ -48,8 +48,8 @@ public final class TrendChecks {
                     : MannKendallTest.series(row.text("case"));
             ExactProbability tail = test.exactTail().orElseThrow();
             return Stream.of(
-                    row.within(0, what(row, "S, counted out"), "S", (double) test.statistic()),
-                    CompareChecks.fraction(row, what(row, "one-sided p, counted out"), "one-sided", tail));
+                    row.within(0, what(row, "S, exact"), "S", (double) test.statistic()),
+                    CompareChecks.fraction(row, what(row, "one-sided p, exact"), "one-sided", tail));
         });
     }
 
@@ -95,8 +95,8 @@ public final class TrendChecks {
             return Stream.of(
                     row.within(1e-9, what + "from, rounded ranks", "low by rounding", rounded.low()),
                     row.within(1e-9, what + "to, rounded ranks", "high by rounding", rounded.high()),
-                    row.within(1e-9, what + "from, ranks counted out", "low", exact.low()),
-                    row.within(1e-9, what + "to, ranks counted out", "high", exact.high()));
+                    row.within(1e-9, what + "from, ranks exact", "low", exact.low()),
+                    row.within(1e-9, what + "to, ranks exact", "high", exact.high()));
         });
     }
 

@@ -38,7 +38,7 @@ enum RowRecord {
         return this == RUN ? TEST : this;
     }
 
-    /** {@return what is left out then, in words} */
+    /** {@return what is excluded then, in words} */
     String entry() {
         return entry;
     }

@@ -111,8 +111,7 @@ class SameBytesTest {
     private static List<String> modulePath() {
         String path = Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
                 .filter(entry -> !entry.contains("test-classes"))
-                .filter(entry -> Stream.of(
-                                "junit", "jqwik", "opentest4j", "apiguardian", "surefire", "archunit")
+                .filter(entry -> Stream.of("junit", "jqwik", "opentest4j", "apiguardian", "surefire", "archunit")
                         .noneMatch(entry::contains))
                 .collect(Collectors.joining(File.pathSeparator));
         return List.of("-p", path, "-m", "dev.infiltration.examples/" + MAIN);
