@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.infiltration.check.Finding;
 import dev.infiltration.exchange.FieldBookJson;
 import dev.infiltration.field.ReadBook;
+import dev.infiltration.report.SeasonText;
 import dev.infiltration.review.Review;
 import dev.infiltration.rule.Effect;
 import dev.infiltration.summary.SurfaceRate;
@@ -14,6 +15,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -51,6 +53,16 @@ class ReadmeTest {
             System.out.println(surface.visit().subject() + " " + surface.mean().figure());
         }
         // end
+    }
+
+    @Test
+    void outputIsThatOfTheDemoSeason() throws IOException {
+        String readme = Files.readString(README);
+        String output = readme.substring(readme.indexOf("```text\n") + 8);
+        output = output.substring(0, output.indexOf("```"));
+        assertTrue(output.lines().count() >= 8, output);
+        Review review = Review.of(FieldBookJson.withDefaults().read(Path.of("demo", "harrow-quay.json")));
+        assertTrue(SeasonText.of(review).contains(output), output);
     }
 
     @Test
